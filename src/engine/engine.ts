@@ -1,0 +1,148 @@
+import {
+  DetailedCellError,
+  type CellValue as EngineValue,
+  HyperFormula,
+  type RawCellContent,
+  type SimpleCellAddress,
+} from "hyperformula";
+import { catalogue } from "../functions";
+import { engineContent, isFormula, readableFormula } from "./content";
+import { registerFunctions } from "./plugin";
+import { sentenceOf, unreadableFormula } from "./sentences";
+import { settings } from "./settings";
+import { blank, type CellValue } from "./value";
+
+/** The texts of one sheet; row and column counts follow from them. */
+export interface SheetTexts {
+  readonly name: string;
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** A cell by sheet number (order of building), row and column, all from 0. */
+export interface EngineCell {
+  readonly sheet: number;
+  readonly row: number;
+  readonly column: number;
+}
+
+registerFunctions(catalogue);
+
+const address = (cell: EngineCell): SimpleCellAddress => ({ sheet: cell.sheet, row: cell.row, col: cell.column });
+
+function cellValue(value: EngineValue): CellValue {
+  if (value === null) return blank;
+  if (typeof value === "number") return { kind: "number", value };
+  if (typeof value === "boolean") return { kind: "flag", value };
+  if (value instanceof DetailedCellError) {
+    return { kind: "error", code: value.value, sentence: sentenceOf(value), from: value.address ?? "" };
+  }
+  return { kind: "text", text: value };
+}
+
+const unreadable = (formula: string): CellValue => ({
+  kind: "error",
+  code: "#ERROR!",
+  sentence: formula.startsWith("=") ? unreadableFormula : "a formula begins with =",
+  from: "",
+});
+
+/**
+ * The calculation of a set of sheets, built from their texts and brought up to date cell by cell.
+ *
+ * It holds nothing that the texts do not say: whenever a change is more than texts of single cells, or the
+ * engine throws, it is thrown away and built again. It has no history.
+ */
+export class Engine {
+  private readonly hf: HyperFormula;
+  private arrays = false;
+
+  /** @throws Error when there are more cells than the limits allow or two sheets of one name. */
+  constructor(sheets: readonly SheetTexts[]) {
+    const names = new Set(sheets.map(({ name }) => name.toLowerCase()));
+    if (names.size < sheets.length) throw new Error("two sheets have the same name");
+    const contents = Object.fromEntries(
+      sheets.map(({ name, rows }) => [name, rows.map((row) => row.map(engineContent)) as RawCellContent[][]]),
+    );
+    this.hf = HyperFormula.buildFromSheets(contents, settings, [
+      { name: "TRUE", expression: "=TRUE()" },
+      { name: "FALSE", expression: "=FALSE()" },
+    ]);
+    sheets.forEach(({ rows }, sheet) => {
+      rows.forEach((row, r) => {
+        row.forEach((text, column) => {
+          if (isFormula(text)) this.noteArray({ sheet, row: r, column });
+        });
+      });
+    });
+  }
+
+  private noteArray(cell: EngineCell): void {
+    if (this.arrays) return;
+    const at = address(cell);
+    const value = this.hf.getCellValue(at);
+    this.arrays =
+      this.hf.isCellPartOfArray(at) || (value instanceof DetailedCellError && value.value === "#SPILL!");
+  }
+
+  /** Whether results spill over several cells; then a change of texts asks for a new engine. */
+  get hasArrays(): boolean {
+    return this.arrays;
+  }
+
+  /**
+   * Writes the texts of some cells and recalculates.
+   *
+   * @returns the cells whose value changed, the written ones included.
+   * @throws whatever the engine throws; the caller builds a new one from the texts.
+   */
+  write(changes: readonly (EngineCell & { readonly text: string })[]): EngineCell[] {
+    const changed = this.hf.batch(() => {
+      for (const change of changes) this.hf.setCellContents(address(change), engineContent(change.text));
+    });
+    for (const change of changes) if (isFormula(change.text)) this.noteArray(change);
+    const cells = new Map<string, EngineCell>();
+    const note = (cell: EngineCell) => cells.set(`${cell.sheet}:${cell.row}:${cell.column}`, cell);
+    for (const { sheet, row, column } of changes) note({ sheet, row, column });
+    for (const change of changed) {
+      if ("address" in change && change.address) {
+        note({ sheet: change.address.sheet, row: change.address.row, column: change.address.col });
+      }
+    }
+    return [...cells.values()];
+  }
+
+  value(cell: EngineCell): CellValue {
+    return cellValue(this.hf.getCellValue(address(cell)));
+  }
+
+  /** The formula as the engine holds it, or undefined for a cell without one. */
+  formula(cell: EngineCell): string | undefined {
+    const at = address(cell);
+    return this.isSpilled(cell) ? undefined : this.hf.getCellFormula(at);
+  }
+
+  /** Whether a cell shows a part of another cell's result and holds nothing itself. */
+  isSpilled(cell: EngineCell): boolean {
+    const at = address(cell);
+    return this.arrays && this.hf.isCellPartOfArray(at) && !this.hf.doesCellHaveFormula(at);
+  }
+
+  /**
+   * The values of a formula that stands in no cell, row by row; one row of one for a plain result.
+   *
+   * @param sheet the sheet that unqualified references mean.
+   */
+  calculate(formula: string, sheet = 0): CellValue[][] {
+    let result: EngineValue | EngineValue[][];
+    try {
+      result = this.hf.calculateFormula(readableFormula(formula), sheet);
+    } catch {
+      return [[unreadable(formula)]];
+    }
+    return Array.isArray(result) ? result.map((row) => row.map(cellValue)) : [[cellValue(result)]];
+  }
+
+  dispose(): void {
+    this.hf.destroy();
+  }
+}

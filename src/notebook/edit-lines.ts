@@ -1,0 +1,116 @@
+import { isFormula } from "../engine/content";
+import { mostColumns, mostRows } from "../engine/settings";
+import { emptyRow, pageOf } from "./edit-cells";
+import { columnsOf, isOptionPage, type Notebook, type Page, type Row } from "./model";
+import { Refusal } from "./refusal";
+import { type Cut, cutFormula } from "./structure";
+
+/** Rewrites every formula of the notebook; rows without a change are shared. */
+export function mapFormulas(notebook: Notebook, change: (formula: string, page: Page) => string): Notebook {
+  let touched = false;
+  const pages = notebook.pages.map((page) => {
+    let pageTouched = false;
+    const rows = page.rows.map((row) => {
+      let rowTouched = false;
+      const cells = row.map((text) => {
+        if (!isFormula(text)) return text;
+        const next = change(text, page);
+        if (next !== text) rowTouched = true;
+        return next;
+      });
+      if (rowTouched) pageTouched = true;
+      return rowTouched ? cells : row;
+    });
+    if (pageTouched) touched = true;
+    return pageTouched ? { ...page, rows } : page;
+  });
+  return touched ? { ...notebook, pages } : notebook;
+}
+
+/** Makes a cut on one page's own rows; the formulas are the caller's. */
+export function cutRows(rows: readonly Row[], cut: Cut, columns: number): readonly Row[] {
+  if (cut.axis === "row") {
+    return cut.count > 0
+      ? [...rows.slice(0, cut.at), ...Array.from({ length: cut.count }, () => emptyRow(columns)), ...rows.slice(cut.at)]
+      : [...rows.slice(0, cut.at), ...rows.slice(cut.at - cut.count)];
+  }
+  return rows.map((row) =>
+    cut.count > 0
+      ? [...row.slice(0, cut.at), ...emptyRow(cut.count), ...row.slice(cut.at)]
+      : [...row.slice(0, cut.at), ...row.slice(cut.at - cut.count)],
+  );
+}
+
+/** Lets rows or columns come or go on one page, and every formula of the notebook follow. */
+export function cutPage(notebook: Notebook, id: string, cut: Cut): Notebook {
+  const page = pageOf(notebook, id);
+  const followed = mapFormulas(notebook, (formula, home) => cutFormula(formula, home.name, page.name, cut));
+  return {
+    ...followed,
+    pages: followed.pages.map((one) =>
+      one.id === id ? { ...one, rows: cutRows(one.rows, cut, columnsOf(page)) } : one,
+    ),
+  };
+}
+
+function checkRows(page: Page, at: number, count: number): void {
+  const first = isOptionPage(page) ? 1 : 0;
+  if (at < first || at > page.rows.length) {
+    throw new Refusal(`${page.name}: row ${at + 1} cannot be changed here (allowed ${first + 1} to ${page.rows.length}).`);
+  }
+  if (page.rows.length + count > mostRows) {
+    throw new Refusal(`${page.name} would have ${page.rows.length + count} rows (allowed ${mostRows}).`);
+  }
+  if (page.rows.length + count <= first) {
+    throw new Refusal(`${page.name}: the last row cannot be removed; empty its cells instead.`);
+  }
+}
+
+/** Inserts empty rows before row `at`; references follow. @throws Refusal at the header or past the limit. */
+export function insertRows(notebook: Notebook, id: string, at: number, count = 1): Notebook {
+  checkRows(pageOf(notebook, id), at, count);
+  return cutPage(notebook, id, { axis: "row", at, count });
+}
+
+/** Removes rows; references to them read `#REF!`. @throws Refusal at the header or for the last row. */
+export function removeRows(notebook: Notebook, id: string, at: number, count = 1): Notebook {
+  const page = pageOf(notebook, id);
+  const most = Math.min(count, page.rows.length - at);
+  checkRows(page, at, -most);
+  return cutPage(notebook, id, { axis: "row", at, count: -most });
+}
+
+/** Removes the rows of several groups as one change, from the bottom up, so that no group shifts another. */
+export function removeRowGroups(
+  notebook: Notebook,
+  id: string,
+  groups: readonly { readonly at: number; readonly count: number }[],
+): Notebook {
+  return [...groups]
+    .sort((a, b) => b.at - a.at)
+    .reduce((result, { at, count }) => removeRows(result, id, at, count), notebook);
+}
+
+function checkColumns(page: Page, at: number, count: number): void {
+  if (isOptionPage(page)) {
+    throw new Refusal(`${page.name}: its columns are the hull options; add or remove an option instead.`);
+  }
+  const columns = columnsOf(page);
+  if (at < 0 || at > columns || columns + count > mostColumns || columns + count < 1) {
+    throw new Refusal(`${page.name} has ${columns} columns; this cannot be done at column ${at + 1}.`);
+  }
+}
+
+/** Inserts empty columns on a free sheet. @throws Refusal on an option page. */
+export function insertColumns(notebook: Notebook, id: string, at: number, count = 1): Notebook {
+  checkColumns(pageOf(notebook, id), at, count);
+  return cutPage(notebook, id, { axis: "column", at, count });
+}
+
+/** Removes columns of a free sheet. @throws Refusal on an option page or for the last column. */
+export function removeColumns(notebook: Notebook, id: string, at: number, count = 1): Notebook {
+  const page = pageOf(notebook, id);
+  const most = Math.min(count, columnsOf(page) - at);
+  checkColumns(page, at, -most);
+  return cutPage(notebook, id, { axis: "column", at, count: -most });
+}

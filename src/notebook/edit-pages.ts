@@ -1,0 +1,103 @@
+import { emptyRow, pageOf, withPage } from "./edit-cells";
+import { mapFormulas } from "./edit-lines";
+import { isOptionPage, leadColumns, type Notebook, newPageId, optionsOf, type Page, pageByName, type Row } from "./model";
+import { Refusal } from "./refusal";
+import { moveAddresses } from "./row-entry";
+import { dropPageIn, renamePageIn } from "./structure";
+
+function checkName(notebook: Notebook, name: string): void {
+  if (!/^[^\s.!:/\\?*[\]'"@][^.!:/\\?*[\]'"@\n\r]*$/u.test(name) || name !== name.trim()) {
+    throw new Refusal(`Page name "${name}": it must not be empty, begin or end with a space, or hold any of . ! : / \\ ? * [ ] ' " @`);
+  }
+  const taken = pageByName(notebook, name);
+  if (taken) throw new Refusal(`There is already a page "${taken.name}"; give another name.`);
+}
+
+/** A file name of its own for a page: `side-force.csv`. */
+function fileFor(notebook: Notebook, name: string): string {
+  const stem = name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "") || "page";
+  const taken = new Set(notebook.pages.map((page) => page.file.toLowerCase()));
+  let file = `${stem}.csv`;
+  for (let n = 2; taken.has(file); n++) file = `${stem}-${n}.csv`;
+  return file;
+}
+
+/** Keeps the page list of notebook.json in step with the pages. */
+function withPages(notebook: Notebook, pages: readonly Page[]): Notebook {
+  const known = new Map(notebook.about.pages.map((entry) => [entry.file, entry]));
+  const entries = pages.map((page) => ({ ...known.get(page.file), name: page.name, file: page.file }));
+  return { ...notebook, about: { ...notebook.about, pages: entries }, pages };
+}
+
+/** Adds a page after the others: an option page with the notebook's options, or a free sheet. */
+export function addPage(notebook: Notebook, name: string, kind: "options" | "free" = "options"): Notebook {
+  checkName(notebook, name);
+  const options = optionsOf(notebook);
+  const header = [...leadColumns, ...(options.length ? options : ["Option 1"])];
+  const rows: Row[] =
+    kind === "options"
+      ? [header, ...Array.from({ length: 12 }, () => emptyRow(header.length))]
+      : Array.from({ length: 20 }, () => emptyRow(8));
+  const page: Page = { id: newPageId(), name, file: fileFor(notebook, name), rows };
+  return withPages(notebook, [...notebook.pages, page]);
+}
+
+/** Removes a page; references to it read `#REF!`. @throws Refusal for the last page. */
+export function removePage(notebook: Notebook, id: string): Notebook {
+  const page = pageOf(notebook, id);
+  if (notebook.pages.length === 1) throw new Refusal("The last page cannot be removed.");
+  const rest = withPages(notebook, notebook.pages.filter((one) => one.id !== id));
+  return mapFormulas(rest, (formula) => dropPageIn(formula, page.name));
+}
+
+/** Gives a page another name; references, notes and what is noted of its rows follow. */
+export function renamePage(notebook: Notebook, id: string, name: string): Notebook {
+  const page = pageOf(notebook, id);
+  if (page.name === name) return notebook;
+  if (page.name.toLowerCase() !== name.toLowerCase()) checkName(notebook, name);
+  const renamed = withPages(notebook, notebook.pages.map((one) => (one.id === id ? { ...one, name } : one)));
+  const followed = mapFormulas(renamed, (formula) => renamePageIn(formula, page.name, name));
+  const prefix = `${page.name}.`;
+  const addressed = moveAddresses(followed, (address) =>
+    address.startsWith(prefix) ? `${name}.${address.slice(prefix.length)}` : address,
+  );
+  const { notes } = addressed.about;
+  if (!notes || !(page.name in notes)) return addressed;
+  const moved = Object.fromEntries(Object.entries(notes).map(([of, note]) => [of === page.name ? name : of, note]));
+  return { ...addressed, about: { ...addressed.about, notes: moved } };
+}
+
+/** Moves a page to another place in the order of the job. */
+export function movePage(notebook: Notebook, id: string, to: number): Notebook {
+  const page = pageOf(notebook, id);
+  const rest = notebook.pages.filter((one) => one.id !== id);
+  return withPages(notebook, [...rest.slice(0, to), page, ...rest.slice(to)]);
+}
+
+/**
+ * Puts imported rows in the place of a page's own.
+ *
+ * @throws Refusal when an option page would get other options than the rest of the notebook has.
+ */
+export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]): Notebook {
+  const page = pageOf(notebook, id);
+  const others = notebook.pages.filter((one) => one.id !== id && isOptionPage(one));
+  const options = others[0] ? optionsOf(notebook) : undefined;
+  const incoming = isOptionPage({ rows }) ? (rows[0]?.slice(leadColumns.length) ?? []) : undefined;
+  if (isOptionPage(page) && !incoming) {
+    throw new Refusal(`${page.name} is an option page; the table must begin with ${leadColumns.join(", ")} and the options.`);
+  }
+  if (incoming && options && incoming.join("\n") !== options.join("\n")) {
+    throw new Refusal(`The table's options are ${incoming.join(", ")}; the notebook has ${options.join(", ")}. Make them equal first.`);
+  }
+  const same = rows.length === page.rows.length && rows.every((row, i) => row.join("\0") === page.rows[i]?.join("\0"));
+  return same ? notebook : withPage(notebook, { ...page, rows });
+}
+
+/** Writes a page's note (Markdown); an empty one is removed. */
+export function setNote(notebook: Notebook, page: string, note: string): Notebook {
+  const { [page]: old, ...rest } = notebook.about.notes ?? {};
+  if ((old ?? "") === note) return notebook;
+  const notes = note === "" ? rest : { ...notebook.about.notes, [page]: note };
+  return { ...notebook, about: { ...notebook.about, notes } };
+}

@@ -1,0 +1,65 @@
+import { type Notebook, isOptionPage, leadColumns, newPageId, type Page } from "./model";
+import { printAbout, readAbout } from "./migrate";
+import { parsePage, printPage } from "./page-csv";
+import { Refusal } from "./refusal";
+
+/** Text files by name, as they lie in a notebook's folder. */
+export type Files = ReadonlyMap<string, string>;
+
+const aboutFile = "notebook.json";
+
+function readPage(files: Files, name: string, file: string): Page {
+  if (!/^[^/\\:\0]+\.csv$/i.test(file) || file.startsWith(".")) {
+    throw new Refusal(`notebook.json names the file "${file}" for ${name}; a page's file is a plain name that ends in .csv.`);
+  }
+  const text = files.get(file);
+  if (text === undefined) throw new Refusal(`${file} is missing; notebook.json names it for the page ${name}.`);
+  const rows = parsePage(file, text);
+  return { id: newPageId(), name, file, rows, source: { text, rows } };
+}
+
+/** All option pages must have the same options in the same order. */
+function checkOptions(pages: readonly Page[]): void {
+  const [first, ...rest] = pages.filter(isOptionPage);
+  const header = first?.rows[0]?.join(", ");
+  const other = rest.find((page) => page.rows[0]?.join(", ") !== header);
+  if (first && other) {
+    const column = (other.rows[0] ?? []).findIndex((cell, i) => cell !== first.rows[0]?.[i]);
+    throw new Refusal(
+      `${other.file}, row 1, column ${Math.max(column, leadColumns.length) + 1}: the options differ from those of ${first.file}; make them equal.`,
+    );
+  }
+}
+
+/**
+ * Makes a notebook of its files.
+ *
+ * @throws Refusal with file, row and column for what cannot be read.
+ */
+export function readNotebook(files: Files): Notebook {
+  const json = files.get(aboutFile);
+  if (json === undefined) throw new Refusal(`${aboutFile} is missing; a notebook is a folder with it and one CSV a page.`);
+  const about = readAbout(json);
+  const pages = about.pages.map(({ name, file }) => readPage(files, name, file));
+  for (const key of ["name", "file"] as const) {
+    const seen = new Set<string>();
+    for (const page of pages) {
+      if (seen.has(page[key].toLowerCase())) throw new Refusal(`notebook.json has two pages with the ${key} "${page[key]}".`);
+      seen.add(page[key].toLowerCase());
+    }
+  }
+  checkOptions(pages);
+  return { about, pages };
+}
+
+/** A page as the text of its file: as it was read when nothing changed. */
+export const pageText = (page: Page): string =>
+  page.source && page.source.rows === page.rows ? page.source.text : printPage(page.rows);
+
+/** The files of a notebook. */
+export function writeNotebook(notebook: Notebook): Map<string, string> {
+  return new Map([
+    [aboutFile, printAbout(notebook.about)],
+    ...notebook.pages.map((page) => [page.file, pageText(page)] as const),
+  ]);
+}

@@ -1,0 +1,46 @@
+import { type About, aboutSchema, currentVersion } from "./about";
+import { Refusal } from "./refusal";
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** One step a version: `steps[n]` makes version n + 1 of version n. */
+const steps: readonly ((old: Fields) => Fields)[] = [
+  // Version 0 had no version field; nothing else differs.
+  (old) => ({ ...old, version: 1 }),
+];
+
+function parse(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (cause) {
+    throw new Refusal(`notebook.json is not valid JSON: ${cause instanceof Error ? cause.message : String(cause)}`);
+  }
+}
+
+/**
+ * Reads notebook.json, brings it to the present version and checks it. Unknown fields are kept.
+ *
+ * @throws Refusal that names the field, for damaged JSON, a wrong field or a version that is newer than ours.
+ */
+export function readAbout(text: string): About {
+  const raw = parse(text);
+  if (typeof raw !== "object" || raw === null || Array.isArray(raw)) {
+    throw new Refusal("notebook.json must hold one object with a title and a list of pages.");
+  }
+  let fields = raw as Fields;
+  const version = fields.version ?? 0;
+  if (typeof version !== "number" || !Number.isInteger(version) || version < 0) {
+    throw new Refusal(`notebook.json, version: ${JSON.stringify(version)} is not a version (this program knows 0 to ${currentVersion}).`);
+  }
+  if (version > currentVersion) {
+    throw new Refusal(`This notebook has version ${version}; this program knows up to ${currentVersion}. Open it with a newer one.`);
+  }
+  for (const step of steps.slice(version)) fields = step(fields);
+  const checked = aboutSchema.safeParse(fields);
+  if (checked.success) return checked.data;
+  const [issue] = checked.error.issues;
+  throw new Refusal(`notebook.json, ${issue?.path.join(".") || "top"}: ${issue?.message ?? "not as expected"}.`);
+}
+
+/** notebook.json as text: two spaces, a line end at the end. */
+export const printAbout = (about: About): string => `${JSON.stringify(about, undefined, 2)}\n`;

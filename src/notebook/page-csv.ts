@@ -1,0 +1,53 @@
+import Papa from "papaparse";
+import type { Row } from "./model";
+import { Refusal } from "./refusal";
+
+/** More than this is taken for a mistake: a whole yard's notebook is a thousand times smaller. */
+export const mostBytes = 20_000_000;
+
+const lineEnd = (text: string): "\n" | "\r\n" => (/^[^\n]*\r\n/.test(text) ? "\r\n" : "\n");
+
+/** Fails for text that was not UTF-8 or is no text at all. */
+function checkText(file: string, text: string): void {
+  if (text.length > mostBytes) {
+    throw new Refusal(`${file} has ${text.length} characters (allowed ${mostBytes}); it cannot be a page.`);
+  }
+  const odd = text.search(/[\uFFFD\u0000]/);
+  if (odd >= 0) {
+    const before = text.slice(0, odd);
+    const line = before.split("\n").length;
+    throw new Refusal(`${file}, row ${line}: a character cannot be read; save the file as UTF-8 text.`);
+  }
+}
+
+/**
+ * Reads a page's file: comma, double quotes, UTF-8; every cell as it stands, nothing guessed.
+ *
+ * @throws Refusal that names file, row and column for rows of different length, a quote that is not closed, or
+ * text that is not UTF-8.
+ */
+export function parsePage(file: string, text: string): readonly Row[] {
+  checkText(file, text);
+  const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
+  const { data, errors } = Papa.parse<string[]>(body, { delimiter: ",", newline: lineEnd(body) });
+  const fault = errors.find((error) => error.type === "Quotes");
+  if (fault) {
+    const row = (fault.row ?? 0) + 1;
+    throw new Refusal(`${file}, row ${row}: a quotation mark is not closed or stands inside a cell; double it or remove it.`);
+  }
+  const ended = data.length > 1 && data.at(-1)?.length === 1 && data.at(-1)?.[0] === "" ? data.slice(0, -1) : data;
+  const columns = ended[0]?.length ?? 0;
+  return ended.map((row, i) => {
+    if (row.length === columns) return row;
+    // A line without anything in it is an empty row, however many commas it lacks.
+    if (row.length === 1 && row[0] === "") return Array.from({ length: columns }, () => "");
+    const where = `${file}, row ${i + 1}, column ${Math.min(row.length, columns) + 1}`;
+    throw new Refusal(`${where}: the row has ${row.length} cells, the first row has ${columns}; make them equal.`);
+  });
+}
+
+/** A page as its file: comma, LF, quotes only where needed, a line end at the end. */
+export function printPage(rows: readonly Row[]): string {
+  const text = Papa.unparse(rows as string[][], { delimiter: ",", newline: "\n" });
+  return rows.length === 0 ? "" : `${text}\n`;
+}

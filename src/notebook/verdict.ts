@@ -1,0 +1,71 @@
+import type { CellValue } from "../engine/value";
+import type { LiveNotebook } from "./live";
+import { firstOption, isOptionPage, lead, optionsOf, type Page } from "./model";
+import { rowKind } from "./rows";
+
+/** How a check comes out: a margin of at least 0 holds. */
+export type Outcome =
+  | { readonly kind: "holds"; readonly margin: number }
+  | { readonly kind: "short"; readonly margin: number }
+  | { readonly kind: "open"; readonly why: string }
+  | { readonly kind: "none" };
+
+export interface Check {
+  readonly page: Page;
+  readonly row: number;
+  readonly column: number;
+  readonly quantity: string;
+  readonly outcome: Outcome;
+}
+
+/**
+ * Judges the value of a margin cell. Anything but a number leaves the check open: an error, a blank input or a
+ * text must never look like a check that holds. An empty cell means that the check does not apply.
+ */
+export function outcomeOf(value: CellValue, text: string): Outcome {
+  if (text === "") return { kind: "none" };
+  switch (value.kind) {
+    case "number":
+      return value.value >= 0 ? { kind: "holds", margin: value.value } : { kind: "short", margin: value.value };
+    case "error":
+      return { kind: "open", why: value.sentence };
+    case "blank":
+      return { kind: "open", why: "no result" };
+    default:
+      return { kind: "open", why: "the result is not a number" };
+  }
+}
+
+/** A share in whole percent that never rounds a shortfall to nothing. */
+function percent(share: number): string {
+  const size = Math.abs(share) * 100;
+  if (size === 0) return "0 %";
+  if (size < 1) return size < 0.1 ? "less than 0.1 %" : `${size.toFixed(1)} %`;
+  return `${Math.round(size)} %`;
+}
+
+/** `holds, 12 % to spare`, `falls short by 8 %`, `open: run: blank`; empty where the check does not apply. */
+export function outcomeWords(outcome: Outcome): string {
+  switch (outcome.kind) {
+    case "holds":
+      return outcome.margin === 0 ? "holds, nothing to spare" : `holds, ${percent(outcome.margin)} to spare`;
+    case "short":
+      return `falls short by ${percent(outcome.margin)}`;
+    case "open":
+      return `open: ${outcome.why}`;
+    case "none":
+      return "";
+  }
+}
+
+/** The checks of a page for one option, in the order of the page; those that do not apply are left out. */
+export function checksOf(live: LiveNotebook, page: Page, option: string): Check[] {
+  if (!isOptionPage(page)) return [];
+  const column = firstOption + optionsOf(live.notebook).indexOf(option);
+  return page.rows.flatMap((cells, row) => {
+    if (rowKind(page, row) !== "check") return [];
+    const text = cells[column] ?? "";
+    const outcome = outcomeOf(live.value({ page: page.id, row, column }), text);
+    return outcome.kind === "none" ? [] : [{ page, row, column, quantity: cells[lead.quantity] ?? "", outcome }];
+  });
+}

@@ -1,0 +1,63 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { type Files, readNotebook, writeNotebook } from "./files";
+import type { Notebook } from "./model";
+import { mostBytes } from "./page-csv";
+import { Refusal } from "./refusal";
+
+const mostFiles = 500;
+const plainName = /^[^/\\:\0]+$/;
+
+/** A notebook as one zip of its files. */
+export function packNotebook(notebook: Notebook): Uint8Array {
+  const files = [...writeNotebook(notebook)].map(([name, text]) => [name, strToU8(text)] as const);
+  return zipSync(Object.fromEntries(files), { level: 6 });
+}
+
+/** Files at the top of the zip, or in the one folder that holds everything. */
+function withoutFolder(names: readonly string[]): (name: string) => string {
+  const folder = names[0]?.split("/")[0] ?? "";
+  const all = names.every((name) => name.startsWith(`${folder}/`));
+  return (name) => (all ? name.slice(folder.length + 1) : name);
+}
+
+/**
+ * Opens a zip of a notebook's files.
+ *
+ * @throws Refusal for damaged bytes, names with folders in them, or sizes that no notebook has; sizes are judged
+ * before anything is unpacked.
+ */
+export function unpackNotebook(bytes: Uint8Array): Notebook {
+  let total = 0;
+  const names: string[] = [];
+  const read = () =>
+    unzipSync(bytes, {
+      filter: ({ name, originalSize }) => {
+        if (name.endsWith("/")) return false;
+        total += originalSize;
+        names.push(name);
+        if (names.length > mostFiles || total > mostBytes) {
+          throw new Refusal(`The zip holds more than ${mostFiles} files or ${mostBytes} bytes; it cannot be a notebook.`);
+        }
+        return true;
+      },
+    });
+  let unzipped: ReturnType<typeof unzipSync>;
+  try {
+    unzipped = read();
+  } catch (cause) {
+    if (cause instanceof Refusal) throw cause;
+    throw new Refusal("The file is not a zip that can be read; it may be damaged or of another kind.");
+  }
+  const strip = withoutFolder(names);
+  const files: Files = new Map(
+    Object.entries(unzipped).map(([name, content]) => {
+      const plain = strip(name);
+      if (!plainName.test(plain) || plain.startsWith("..")) {
+        throw new Refusal(`The zip holds "${name}"; a notebook's files lie in one folder, with plain names.`);
+      }
+      if (content.length > mostBytes) throw new Refusal(`The zip's ${plain} is too large to be a page.`);
+      return [plain, strFromU8(content)];
+    }),
+  );
+  return readNotebook(files);
+}
