@@ -19,7 +19,10 @@ const mostDigits = 15;
 /** The number that a text stands for by the rules above, or undefined. */
 export function plainNumberOf(text: string): number | undefined {
   if (!plainNumber.test(text)) return undefined;
-  const digits = text.replace(/[eE].*$/, "").replace(/[^\d]/g, "").replace(/^0+/, "");
+  const digits = text
+    .replace(/[eE].*$/, "")
+    .replace(/[^\d]/g, "")
+    .replace(/^0+/, "");
   if (digits.length > mostDigits) return undefined;
   const value = Number(text);
   return Number.isFinite(value) ? value + 0 : undefined;
@@ -38,9 +41,8 @@ export const isFormula = (text: string): boolean => text.startsWith("=") && text
 
 /** The engine reads `1e-5` but not `1E-5`; strings and sheet names keep their letters. */
 export const readableFormula = (formula: string): string =>
-  formula.replace(
-    /"(?:[^"]|"")*"|'(?:[^']|'')*'|(?<![\w.])(\d+\.?\d*|\.\d+)E([+-]?\d+)/g,
-    (whole, number, power) => (number === undefined ? whole : `${number}e${power}`),
+  formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'|(?<![\w.])(\d+\.?\d*|\.\d+)E([+-]?\d+)/g, (whole, number, power) =>
+    number === undefined ? whole : `${number}e${power}`,
   );
 
 /** What the engine is given for a text: text is marked as such, so that the engine guesses nothing. */

@@ -80,8 +80,7 @@ export class Engine {
     if (this.arrays) return;
     const at = address(cell);
     const value = this.hf.getCellValue(at);
-    this.arrays =
-      this.hf.isCellPartOfArray(at) || (value instanceof DetailedCellError && value.value === "#SPILL!");
+    this.arrays = this.hf.isCellPartOfArray(at) || (value instanceof DetailedCellError && value.value === "#SPILL!");
   }
 
   /** Whether results spill over several cells; then a change of texts asks for a new engine. */

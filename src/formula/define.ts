@@ -27,7 +27,11 @@ type Checked<S, Names> = S extends string
 type FormulaKey = "formula" | "holds" | "where" | "start" | "next" | "count" | "term" | "weight" | "from" | "to" | "at";
 
 type TableNames<T> =
-  T extends Table<infer K, infer N> ? K | N : T extends { of: Readonly<Record<string, infer U>> } ? TableNames<U> : never;
+  T extends Table<infer K, infer N>
+    ? K | N
+    : T extends { of: Readonly<Record<string, infer U>> }
+      ? TableNames<U>
+      : never;
 
 /** Names that exist inside a step only. */
 type Local<S> = S extends { kind: "first"; table: infer T }

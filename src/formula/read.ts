@@ -1,5 +1,5 @@
-import { create, parseDependencies } from "mathjs/number";
 import type { MathNode } from "mathjs";
+import { create, parseDependencies } from "mathjs/number";
 import { type Arithmetic, type Comparison, type Expression, type MathName, mathArity } from "./expression";
 
 const { parse } = create({ ...parseDependencies });

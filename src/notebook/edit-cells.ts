@@ -29,7 +29,9 @@ function grown(page: Page, rows: number, columns: number): Page {
     throw new Refusal(`${page.name} has ${options} options, and this needs more columns; add an option first.`);
   }
   if (rows > mostRows || columns > mostColumns) {
-    throw new Refusal(`${page.name} would have ${rows} rows and ${columns} columns (allowed ${mostRows} and ${mostColumns}).`);
+    throw new Refusal(
+      `${page.name} would have ${rows} rows and ${columns} columns (allowed ${mostRows} and ${mostColumns}).`,
+    );
   }
   const width = Math.max(columns, columnsOf(page));
   const widened = page.rows.map((row) => (row.length < width ? [...row, ...emptyRow(width - row.length)] : row));

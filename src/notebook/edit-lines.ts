@@ -56,7 +56,9 @@ export function cutPage(notebook: Notebook, id: string, cut: Cut): Notebook {
 function checkRows(page: Page, at: number, count: number): void {
   const first = isOptionPage(page) ? 1 : 0;
   if (at < first || at > page.rows.length) {
-    throw new Refusal(`${page.name}: row ${at + 1} cannot be changed here (allowed ${first + 1} to ${page.rows.length}).`);
+    throw new Refusal(
+      `${page.name}: row ${at + 1} cannot be changed here (allowed ${first + 1} to ${page.rows.length}).`,
+    );
   }
   if (page.rows.length + count > mostRows) {
     throw new Refusal(`${page.name} would have ${page.rows.length + count} rows (allowed ${mostRows}).`);

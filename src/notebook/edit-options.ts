@@ -17,7 +17,8 @@ function checkName(notebook: Notebook, name: string): void {
   if (name.trim() === "" || name !== name.trim()) {
     throw new Refusal("An option needs a name that does not begin or end with a space.");
   }
-  if (/[@"\n\r]/.test(name)) throw new Refusal(`Option name "${name}": @, quotation marks and line ends are not allowed.`);
+  if (/[@"\n\r]/.test(name))
+    throw new Refusal(`Option name "${name}": @, quotation marks and line ends are not allowed.`);
   const taken = optionsOf(notebook).find((option) => option.toLowerCase() === name.toLowerCase());
   if (taken !== undefined) throw new Refusal(`There is already an option "${taken}"; give another name.`);
 }

@@ -1,13 +1,24 @@
 import { emptyRow, pageOf, withPage } from "./edit-cells";
 import { mapFormulas } from "./edit-lines";
-import { isOptionPage, leadColumns, type Notebook, newPageId, optionsOf, type Page, pageByName, type Row } from "./model";
+import {
+  isOptionPage,
+  leadColumns,
+  type Notebook,
+  newPageId,
+  optionsOf,
+  type Page,
+  pageByName,
+  type Row,
+} from "./model";
 import { Refusal } from "./refusal";
 import { moveAddresses } from "./row-entry";
 import { dropPageIn, renamePageIn } from "./structure";
 
 function checkName(notebook: Notebook, name: string): void {
   if (!/^[^\s.!:/\\?*[\]'"@][^.!:/\\?*[\]'"@\n\r]*$/u.test(name) || name !== name.trim()) {
-    throw new Refusal(`Page name "${name}": it must not be empty, begin or end with a space, or hold any of . ! : / \\ ? * [ ] ' " @`);
+    throw new Refusal(
+      `Page name "${name}": it must not be empty, begin or end with a space, or hold any of . ! : / \\ ? * [ ] ' " @`,
+    );
   }
   const taken = pageByName(notebook, name);
   if (taken) throw new Refusal(`There is already a page "${taken.name}"; give another name.`);
@@ -15,7 +26,11 @@ function checkName(notebook: Notebook, name: string): void {
 
 /** A file name of its own for a page: `side-force.csv`. */
 function fileFor(notebook: Notebook, name: string): string {
-  const stem = name.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, "-").replace(/^-|-$/g, "") || "page";
+  const stem =
+    name
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, "-")
+      .replace(/^-|-$/g, "") || "page";
   const taken = new Set(notebook.pages.map((page) => page.file.toLowerCase()));
   let file = `${stem}.csv`;
   for (let n = 2; taken.has(file); n++) file = `${stem}-${n}.csv`;
@@ -46,7 +61,10 @@ export function addPage(notebook: Notebook, name: string, kind: "options" | "fre
 export function removePage(notebook: Notebook, id: string): Notebook {
   const page = pageOf(notebook, id);
   if (notebook.pages.length === 1) throw new Refusal("The last page cannot be removed.");
-  const rest = withPages(notebook, notebook.pages.filter((one) => one.id !== id));
+  const rest = withPages(
+    notebook,
+    notebook.pages.filter((one) => one.id !== id),
+  );
   return mapFormulas(rest, (formula) => dropPageIn(formula, page.name));
 }
 
@@ -55,7 +73,10 @@ export function renamePage(notebook: Notebook, id: string, name: string): Notebo
   const page = pageOf(notebook, id);
   if (page.name === name) return notebook;
   if (page.name.toLowerCase() !== name.toLowerCase()) checkName(notebook, name);
-  const renamed = withPages(notebook, notebook.pages.map((one) => (one.id === id ? { ...one, name } : one)));
+  const renamed = withPages(
+    notebook,
+    notebook.pages.map((one) => (one.id === id ? { ...one, name } : one)),
+  );
   const followed = mapFormulas(renamed, (formula) => renamePageIn(formula, page.name, name));
   const prefix = `${page.name}.`;
   const addressed = moveAddresses(followed, (address) =>
@@ -85,10 +106,14 @@ export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]
   const options = others[0] ? optionsOf(notebook) : undefined;
   const incoming = isOptionPage({ rows }) ? (rows[0]?.slice(leadColumns.length) ?? []) : undefined;
   if (isOptionPage(page) && !incoming) {
-    throw new Refusal(`${page.name} is an option page; the table must begin with ${leadColumns.join(", ")} and the options.`);
+    throw new Refusal(
+      `${page.name} is an option page; the table must begin with ${leadColumns.join(", ")} and the options.`,
+    );
   }
   if (incoming && options && incoming.join("\n") !== options.join("\n")) {
-    throw new Refusal(`The table's options are ${incoming.join(", ")}; the notebook has ${options.join(", ")}. Make them equal first.`);
+    throw new Refusal(
+      `The table's options are ${incoming.join(", ")}; the notebook has ${options.join(", ")}. Make them equal first.`,
+    );
   }
   const same = rows.length === page.rows.length && rows.every((row, i) => row.join("\0") === page.rows[i]?.join("\0"));
   return same ? notebook : withPage(notebook, { ...page, rows });

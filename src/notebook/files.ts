@@ -1,5 +1,5 @@
-import { type Notebook, isOptionPage, leadColumns, newPageId, type Page } from "./model";
 import { printAbout, readAbout } from "./migrate";
+import { isOptionPage, leadColumns, type Notebook, newPageId, type Page } from "./model";
 import { parsePage, printPage } from "./page-csv";
 import { Refusal } from "./refusal";
 
@@ -10,7 +10,9 @@ const aboutFile = "notebook.json";
 
 function readPage(files: Files, name: string, file: string): Page {
   if (!/^[^/\\:\0]+\.csv$/i.test(file) || file.startsWith(".")) {
-    throw new Refusal(`notebook.json names the file "${file}" for ${name}; a page's file is a plain name that ends in .csv.`);
+    throw new Refusal(
+      `notebook.json names the file "${file}" for ${name}; a page's file is a plain name that ends in .csv.`,
+    );
   }
   const text = files.get(file);
   if (text === undefined) throw new Refusal(`${file} is missing; notebook.json names it for the page ${name}.`);
@@ -38,13 +40,15 @@ function checkOptions(pages: readonly Page[]): void {
  */
 export function readNotebook(files: Files): Notebook {
   const json = files.get(aboutFile);
-  if (json === undefined) throw new Refusal(`${aboutFile} is missing; a notebook is a folder with it and one CSV a page.`);
+  if (json === undefined)
+    throw new Refusal(`${aboutFile} is missing; a notebook is a folder with it and one CSV a page.`);
   const about = readAbout(json);
   const pages = about.pages.map(({ name, file }) => readPage(files, name, file));
   for (const key of ["name", "file"] as const) {
     const seen = new Set<string>();
     for (const page of pages) {
-      if (seen.has(page[key].toLowerCase())) throw new Refusal(`notebook.json has two pages with the ${key} "${page[key]}".`);
+      if (seen.has(page[key].toLowerCase()))
+        throw new Refusal(`notebook.json has two pages with the ${key} "${page[key]}".`);
       seen.add(page[key].toLowerCase());
     }
   }

@@ -30,10 +30,14 @@ export function readAbout(text: string): About {
   let fields = raw as Fields;
   const version = fields.version ?? 0;
   if (typeof version !== "number" || !Number.isInteger(version) || version < 0) {
-    throw new Refusal(`notebook.json, version: ${JSON.stringify(version)} is not a version (this program knows 0 to ${currentVersion}).`);
+    throw new Refusal(
+      `notebook.json, version: ${JSON.stringify(version)} is not a version (this program knows 0 to ${currentVersion}).`,
+    );
   }
   if (version > currentVersion) {
-    throw new Refusal(`This notebook has version ${version}; this program knows up to ${currentVersion}. Open it with a newer one.`);
+    throw new Refusal(
+      `This notebook has version ${version}; this program knows up to ${currentVersion}. Open it with a newer one.`,
+    );
   }
   for (const step of steps.slice(version)) fields = step(fields);
   const checked = aboutSchema.safeParse(fields);

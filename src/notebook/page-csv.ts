@@ -33,7 +33,9 @@ export function parsePage(file: string, text: string): readonly Row[] {
   const fault = errors.find((error) => error.type === "Quotes");
   if (fault) {
     const row = (fault.row ?? 0) + 1;
-    throw new Refusal(`${file}, row ${row}: a quotation mark is not closed or stands inside a cell; double it or remove it.`);
+    throw new Refusal(
+      `${file}, row ${row}: a quotation mark is not closed or stands inside a cell; double it or remove it.`,
+    );
   }
   const ended = data.length > 1 && data.at(-1)?.length === 1 && data.at(-1)?.[0] === "" ? data.slice(0, -1) : data;
   const columns = ended[0]?.length ?? 0;

@@ -18,11 +18,11 @@ export const lost = "#REF!";
 
 const text = `"(?:[^"]|"")*"`;
 const page = `(?:'((?:[^']|'')+)'|([\\p{L}_][\\p{L}\\p{N}_]*))!`;
-const cell = `\\$?[A-Za-z]{1,3}\\$?[1-9]\\d*`;
-const columns = `\\$?[A-Za-z]{1,3}:\\$?[A-Za-z]{1,3}`;
-const rows = `\\$?[1-9]\\d*:\\$?[1-9]\\d*`;
+const cell = "\\$?[A-Za-z]{1,3}\\$?[1-9]\\d*";
+const columns = "\\$?[A-Za-z]{1,3}:\\$?[A-Za-z]{1,3}";
+const rows = "\\$?[1-9]\\d*:\\$?[1-9]\\d*";
 // What follows must not make a longer word or a function's name of it; what precedes is tested in the loop.
-const end = `(?![\\p{L}\\p{N}_.]|\\s*\\()`;
+const end = "(?![\\p{L}\\p{N}_.]|\\s*\\()";
 const pattern = new RegExp(
   `${text}|(?:${page})?(?:(${cell})(?::(${cell}))?|(${columns})|(${rows}))${end}|[\\p{L}\\p{N}_.$]+`,
   "gu",
@@ -81,10 +81,7 @@ function reference(found: RegExpExecArray): Reference | undefined {
  *
  * @param change gives the new reference, the same one to leave the text alone, or undefined when it is lost.
  */
-export function mapReferences(
-  formula: string,
-  change: (reference: Reference) => Reference | undefined,
-): string {
+export function mapReferences(formula: string, change: (reference: Reference) => Reference | undefined): string {
   return formula.replace(pattern, (...parts) => {
     const whole = String(parts[0]);
     const found = parts.slice(0, 7) as unknown as RegExpExecArray;

@@ -1,6 +1,6 @@
 import { isFormula } from "../engine/content";
 import { optionColumn } from "./edit-options";
-import { firstOption, isOptionPage, lead, type Notebook, type Page, pageByName, type Position } from "./model";
+import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, pageByName } from "./model";
 import { Refusal } from "./refusal";
 
 export type RowKind = "header" | "heading" | "input" | "result" | "check" | "note" | "empty";
@@ -54,7 +54,9 @@ export function positionOf(notebook: Notebook, address: Address): Position {
     throw new Refusal(`There is no key "${address.key}" on ${page.name} (there are ${keys.join(", ")}).`);
   }
   if (address.option === undefined) {
-    throw new Refusal(`"${address.page}.${address.key}" names a row; add the option, for example ${address.key}@Option.`);
+    throw new Refusal(
+      `"${address.page}.${address.key}" names a row; add the option, for example ${address.key}@Option.`,
+    );
   }
   return { page: page.id, row, column: optionColumn(notebook, address.option) };
 }

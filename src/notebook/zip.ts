@@ -36,7 +36,9 @@ export function unpackNotebook(bytes: Uint8Array): Notebook {
         total += originalSize;
         names.push(name);
         if (names.length > mostFiles || total > mostBytes) {
-          throw new Refusal(`The zip holds more than ${mostFiles} files or ${mostBytes} bytes; it cannot be a notebook.`);
+          throw new Refusal(
+            `The zip holds more than ${mostFiles} files or ${mostBytes} bytes; it cannot be a notebook.`,
+          );
         }
         return true;
       },

@@ -7,9 +7,7 @@ import { columnAt, type Table } from "../table";
 export interface Between {
   readonly kind: "between";
   readonly symbol: string;
-  readonly points:
-    | { readonly table: Table; readonly column: string }
-    | { readonly xs: string; readonly ys: string };
+  readonly points: { readonly table: Table; readonly column: string } | { readonly xs: string; readonly ys: string };
   readonly at: string;
   /** Past the last point: its value is held where the source says so, otherwise the reading is refused. */
   readonly beyond?: "hold";

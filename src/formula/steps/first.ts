@@ -1,9 +1,9 @@
 import type { UnitText } from "../../units/names";
 import { Fault } from "../fault";
 import type { Act, Scope } from "../scope";
-import type { Value } from "../value";
 import { columnAt, type Table } from "../table";
-import { columnNames, choicesOf, type Pick, picker } from "./pick";
+import type { Value } from "../value";
+import { choicesOf, columnNames, type Pick, picker } from "./pick";
 
 /** The first row of a table, from the small end or from the large one, that satisfies a condition. */
 export interface First {

@@ -11,18 +11,7 @@ import { type Root, root } from "./root";
 import { type Sum, sum } from "./sum";
 import { type Total, total } from "./total";
 
-export type Step =
-  | Algebra
-  | Between
-  | Choose
-  | Convert
-  | First
-  | Lookup
-  | Mean
-  | Require
-  | Root
-  | Sum
-  | Total;
+export type Step = Algebra | Between | Choose | Convert | First | Lookup | Mean | Require | Root | Sum | Total;
 
 const kinds: { readonly [K in Step["kind"]]: (step: Extract<Step, { kind: K }>, scope: Scope) => Act } = {
   algebra,

@@ -1,5 +1,5 @@
-import type { Scope } from "../scope";
 import type { Slots } from "../run";
+import type { Scope } from "../scope";
 import type { Table } from "../table";
 
 /** One thing, or one of several picked by an argument's value. */
