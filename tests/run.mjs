@@ -13,10 +13,13 @@ const top = resolve(import.meta.dirname, "..");
 const reports = mkdtempSync(join(tmpdir(), "athwart-tests-"));
 let passed = 0;
 let failed = 0;
+/** @type {string[]} */
+const failures = [];
 
 /** @param {string} title @param {string} details */
 function fail(title, details) {
   failed += 1;
+  failures.push(title);
   console.log(`\nFAILED: ${title}\n${details.trimEnd()}\n`);
 }
 
@@ -128,5 +131,6 @@ if (browserFault === "") await tests("browser tests", "browser");
 else fail("browser tests", browserFault);
 
 rmSync(reports, { recursive: true, force: true });
+if (failures.length > 0) console.log(`\nFailed:\n${failures.map((title) => `  ${title}`).join("\n")}\n`);
 console.log(`${passed} passed, ${failed} failed`);
 process.exitCode = failed > 0 || passed === 0 ? 1 : 0;
