@@ -53,7 +53,7 @@ export function readNotebook(files: Files): Notebook {
     }
   }
   checkOptions(pages);
-  return { about, pages };
+  return { about, pages, source: { text: json, about } };
 }
 
 /** A page as the text of its file: as it was read when nothing changed. */
@@ -62,8 +62,9 @@ export const pageText = (page: Page): string =>
 
 /** The files of a notebook. */
 export function writeNotebook(notebook: Notebook): Map<string, string> {
+  const { about, source } = notebook;
   return new Map([
-    [aboutFile, printAbout(notebook.about)],
+    [aboutFile, source?.about === about ? source.text : printAbout(about)],
     ...notebook.pages.map((page) => [page.file, pageText(page)] as const),
   ]);
 }

@@ -41,7 +41,8 @@ export function readAbout(text: string): About {
   }
   for (const step of steps.slice(version)) fields = step(fields);
   const checked = aboutSchema.safeParse(fields);
-  if (checked.success) return checked.data;
+  // The checked copy has its fields in the schema's order; the file's own order is kept.
+  if (checked.success) return fields as About;
   const [issue] = checked.error.issues;
   throw new Refusal(`notebook.json, ${issue?.path.join(".") || "top"}: ${issue?.message ?? "not as expected"}.`);
 }

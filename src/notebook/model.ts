@@ -22,6 +22,8 @@ export type Row = readonly string[];
 export interface Notebook {
   readonly about: About;
   readonly pages: readonly Page[];
+  /** The bytes of notebook.json, given back on saving as long as `about` is what it held. */
+  readonly source?: { readonly text: string; readonly about: About };
 }
 
 /** A cell: page by id, row and column from 0. Row 0 is line 1 of the file. */

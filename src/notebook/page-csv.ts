@@ -5,29 +5,23 @@ import { Refusal } from "./refusal";
 /** More than this is taken for a mistake: a whole yard's notebook is a thousand times smaller. */
 export const mostBytes = 20_000_000;
 
-const lineEnd = (text: string): "\n" | "\r\n" => (/^[^\n]*\r\n/.test(text) ? "\r\n" : "\n");
-
-/** Fails for text that was not UTF-8 or is no text at all. */
-function checkText(file: string, text: string): void {
-  if (text.length > mostBytes) {
-    throw new Refusal(`${file} has ${text.length} characters (allowed ${mostBytes}); it cannot be a page.`);
+/** The line end of the first row; line ends inside quoted cells do not count. */
+function lineEnd(text: string): "\n" | "\r\n" {
+  let quoted = false;
+  for (let i = 0; i < text.length; i++) {
+    if (text[i] === '"') quoted = !quoted;
+    else if (text[i] === "\n" && !quoted) return text[i - 1] === "\r" ? "\r\n" : "\n";
   }
-  const odd = text.search(/[\uFFFD\u0000]/);
-  if (odd >= 0) {
-    const before = text.slice(0, odd);
-    const line = before.split("\n").length;
-    throw new Refusal(`${file}, row ${line}: a character cannot be read; save the file as UTF-8 text.`);
-  }
+  return "\n";
 }
 
 /**
  * Reads a page's file: comma, double quotes, UTF-8; every cell as it stands, nothing guessed.
  *
- * @throws Refusal that names file, row and column for rows of different length, a quote that is not closed, or
- * text that is not UTF-8.
+ * @throws Refusal that names file, row and column for rows of different length, or a quote
+ * that is not closed.
  */
 export function parsePage(file: string, text: string): readonly Row[] {
-  checkText(file, text);
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
   const { data, errors } = Papa.parse<string[]>(body, { delimiter: ",", newline: lineEnd(body) });
   const fault = errors.find((error) => error.type === "Quotes");

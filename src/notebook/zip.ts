@@ -1,4 +1,5 @@
-import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { strToU8, unzipSync, zipSync } from "fflate";
+import { decodeFile } from "./decode";
 import { type Files, readNotebook, writeNotebook } from "./files";
 import type { Notebook } from "./model";
 import { mostBytes } from "./page-csv";
@@ -57,8 +58,7 @@ export function unpackNotebook(bytes: Uint8Array): Notebook {
       if (!plainName.test(plain) || plain.startsWith("..")) {
         throw new Refusal(`The zip holds "${name}"; a notebook's files lie in one folder, with plain names.`);
       }
-      if (content.length > mostBytes) throw new Refusal(`The zip's ${plain} is too large to be a page.`);
-      return [plain, strFromU8(content)];
+      return [plain, decodeFile(plain, content)];
     }),
   );
   return readNotebook(files);
