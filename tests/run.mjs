@@ -16,11 +16,11 @@ let failed = 0;
 /** @type {string[]} */
 const failures = [];
 
-/** @param {string} title @param {string} details */
+/** @param {string} title @param {string} [details] */
 function fail(title, details) {
   failed += 1;
   failures.push(title);
-  console.log(`\nFAILED: ${title}\n${details.trimEnd()}\n`);
+  if (details !== undefined) console.log(`\nFAILED: ${title}\n${details.trimEnd()}\n`);
 }
 
 /**
@@ -59,8 +59,8 @@ async function check(title, program, args) {
 }
 
 /**
- * @typedef {{ fullName: string, status: string, failureMessages?: string[] }} TestReport
- * @typedef {{ name: string, status: string, message?: string, assertionResults: TestReport[] }} FileReport
+ * @typedef {{ fullName: string, status: string }} TestReport
+ * @typedef {{ name: string, status: string, assertionResults: TestReport[] }} FileReport
  */
 
 /**
@@ -74,12 +74,14 @@ async function tests(title, project) {
   const { code, output } = await run("vitest", [
     "run",
     `--project=${project}`,
+    "--reporter=dot",
     "--reporter=json",
-    `--outputFile=${report}`,
+    `--outputFile.json=${report}`,
   ]);
   for (const file of readReport(report)) countFile(file);
-  if (passed + failed === before.passed + before.failed) fail(title, `No test ran.\n${output}`);
-  else if (code !== 0 && failed === before.failed) fail(title, output);
+  if (passed + failed === before.passed + before.failed) fail(`${title}: none ran`);
+  else if (code !== 0 && failed === before.failed) fail(`${title}: an error outside of any test`);
+  if (failed > before.failed) console.log(output);
   console.log(`${title}: ${passed - before.passed} passed, ${failed - before.failed} failed, ${seconds(began)}`);
 }
 
@@ -98,17 +100,13 @@ function readReport(path) {
 /** @param {FileReport} file */
 function countFile(file) {
   const name = file.name.replace(`${top}/`, "");
-  for (const { fullName, status, failureMessages = [] } of file.assertionResults) {
+  for (const { fullName, status } of file.assertionResults) {
     if (status === "passed") passed += 1;
-    else
-      fail(
-        `${name}: ${fullName}`,
-        status === "failed" ? failureMessages.join("\n") : `The test did not run (${status}).`,
-      );
+    else fail(`${name}: ${fullName}${status === "failed" ? "" : ` (${status})`}`);
   }
   const hasFailedTest = file.assertionResults.some(({ status }) => status === "failed");
-  if (file.status === "failed" && !hasFailedTest) fail(name, file.message || "The file could not be run.");
-  else if (file.assertionResults.length === 0) fail(name, "The file holds no test.");
+  if (file.status === "failed" && !hasFailedTest) fail(`${name}: could not be run`);
+  else if (file.assertionResults.length === 0) fail(`${name}: holds no test`);
 }
 
 /** @param {number} began */
