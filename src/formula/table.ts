@@ -18,6 +18,8 @@ export interface Table<Key extends string = string, Name extends string = string
   readonly key: { readonly name: Key; readonly about: string; readonly unit?: UnitText };
   readonly columns: Readonly<Record<Name, Column>>;
   readonly rows: readonly (readonly [string | number, ...(number | null)[]])[];
+  /** Where single rows, by their key, have weaker or other evidence than the table. */
+  readonly rowSources?: Readonly<Record<string, Source>>;
 }
 
 /** Keeps the column names literal, so that formulas over them are checked by the compiler. */
