@@ -27,6 +27,12 @@ export interface EngineCell {
 
 registerFunctions(catalogue);
 
+/** The engine's own functions, without the named ones. */
+export function builtInNames(): readonly string[] {
+  const named = new Set<string>(catalogue.map(({ name }) => name));
+  return HyperFormula.getRegisteredFunctionNames("enGB").filter((name) => !named.has(name));
+}
+
 const address = (cell: EngineCell): SimpleCellAddress => ({ sheet: cell.sheet, row: cell.row, col: cell.column });
 
 function cellValue(value: EngineValue): CellValue {

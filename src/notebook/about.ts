@@ -1,5 +1,8 @@
 import * as z from "zod";
 
+// The page's content policy forbids text that becomes code, which the library would otherwise try.
+z.config({ jitless: true });
+
 /** What `notebook.json` holds. Fields that are not known here are kept as they are. */
 export const currentVersion = 1;
 
