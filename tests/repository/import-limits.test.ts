@@ -131,6 +131,12 @@ describe("single limits", () => {
       "useImportType",
     ],
     [
+      "a promise is waited for",
+      "src/units/promise.ts",
+      "const soon = async (): Promise<number> => 1;\nsoon();\n",
+      "noFloatingPromises",
+    ],
+    [
       "a skipped test is refused",
       "tests/a.test.ts",
       `import { expect, it } from "vitest";\n\nit.${"skip"}("counts", () => {\n  expect(1).toBe(1);\n});\n`,
