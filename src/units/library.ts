@@ -15,6 +15,9 @@ const withPrefixes = (definition: string) => ({ definition, prefixes: "short" as
 
 // What the library lacks, and what it keeps with fewer digits than the definition has. Factors are those of
 // NIST SP 811:2008, appendix B (exact ones as defined there), where nothing else is named.
+// A dimension of its own: whichever currency a notebook is in, it adds up with nothing else.
+createUnit("money");
+
 createUnit(
   {
     one: "1 m/m",

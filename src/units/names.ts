@@ -35,6 +35,7 @@ export const unitNotation = {
   "kg/m2": "kg/m^2",
   "kg/m3": "kg/m^3",
   "kg/dm3": "kg/dm^3",
+  "dm3/kg": "dm^3/kg",
   "kg/min": "kg/min",
   "g/kg": "g/kg",
   s: "s",
@@ -83,6 +84,13 @@ export const unitNotation = {
   "ohm/m": "ohm/m",
   "ohm/km": "ohm/km",
   "ohm mm2/m": "ohm mm^2/m",
+  Mohm: "Mohm",
+  money: "money",
+  "money/h": "money/h",
+  "money/kg": "money/kg",
+  "money/m": "money/m",
+  "money/m2": "money/m^2",
+  "money/N": "money/N",
 } as const;
 
 export type UnitText = keyof typeof unitNotation;

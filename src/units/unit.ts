@@ -6,7 +6,7 @@ import { binaryPrefixes, plainSymbols, prefixedSymbols, prefixes } from "./symbo
 export interface Unit {
   /** The unit in the library's notation. */
   readonly notation: string;
-  /** Exponents of kg, m, s, A, K, cd, mol and bit. */
+  /** Exponents of kg, m, s, A, K, cd, mol, bit and money. */
   readonly dimensions: readonly number[];
   /** Exponent of plane angle; its factor counts radians, so that leaving it out makes an angle a number. */
   readonly angle: number;

@@ -7,7 +7,7 @@ describe("unit texts", () => {
   test.each(Object.keys(unitNotation))("the row unit %s can be read", (text) => {
     const unit = readUnit(text);
     expect(unit?.factor).toBeGreaterThan(0);
-    expect(unit?.dimensions).toHaveLength(8);
+    expect(unit?.dimensions).toHaveLength(9);
   });
 
   test.each([...Object.keys(plainSymbols), ...Object.keys(prefixedSymbols)])("the symbol %s can be read", (text) => {
@@ -27,18 +27,19 @@ describe("unit texts", () => {
 });
 
 describe("what a unit text means", () => {
-  // Exponents in the order kg, m, s, A, K, cd, mol, bit (SI brochure, 9th edition, table 4).
+  // Exponents in the order kg, m, s, A, K, cd, mol, bit, money (SI brochure, 9th edition, table 4).
   test.each([
-    ["N", [1, 1, -2, 0, 0, 0, 0, 0], 1],
-    ["kg/dm3", [1, -3, 0, 0, 0, 0, 0, 0], 1000],
-    ["mm2", [0, 2, 0, 0, 0, 0, 0, 0], 1e-6],
-    ["V", [1, 2, -3, -1, 0, 0, 0, 0], 1],
-    ["mohm", [1, 2, -3, -2, 0, 0, 0, 0], 1e-3],
-    ["ohm mm2/m", [1, 3, -3, -2, 0, 0, 0, 0], 1e-6],
-    ["Ah", [0, 0, 1, 1, 0, 0, 0, 0], 3600],
-    ["kn", [0, 1, -1, 0, 0, 0, 0, 0], 1852 / 3600],
-    ["1", [0, 0, 0, 0, 0, 0, 0, 0], 1],
-    ["margin", [0, 0, 0, 0, 0, 0, 0, 0], 1],
+    ["N", [1, 1, -2, 0, 0, 0, 0, 0, 0], 1],
+    ["kg/dm3", [1, -3, 0, 0, 0, 0, 0, 0, 0], 1000],
+    ["mm2", [0, 2, 0, 0, 0, 0, 0, 0, 0], 1e-6],
+    ["V", [1, 2, -3, -1, 0, 0, 0, 0, 0], 1],
+    ["mohm", [1, 2, -3, -2, 0, 0, 0, 0, 0], 1e-3],
+    ["ohm mm2/m", [1, 3, -3, -2, 0, 0, 0, 0, 0], 1e-6],
+    ["Ah", [0, 0, 1, 1, 0, 0, 0, 0, 0], 3600],
+    ["kn", [0, 1, -1, 0, 0, 0, 0, 0, 0], 1852 / 3600],
+    ["money/h", [0, 0, -1, 0, 0, 0, 0, 0, 1], 1 / 3600],
+    ["1", [0, 0, 0, 0, 0, 0, 0, 0, 0], 1],
+    ["margin", [0, 0, 0, 0, 0, 0, 0, 0, 0], 1],
   ])("%s", (text, dimensions, factor) => {
     const unit = readUnit(text);
     expect(unit?.dimensions.map((power) => power + 0)).toEqual(dimensions);
@@ -47,7 +48,7 @@ describe("what a unit text means", () => {
   });
 
   test("an angle is a number with its size in radians", () => {
-    expect(readUnit("deg")).toMatchObject({ angle: 1, factor: Math.PI / 180, dimensions: Array(8).fill(0) });
+    expect(readUnit("deg")).toMatchObject({ angle: 1, factor: Math.PI / 180, dimensions: Array(9).fill(0) });
     expect(readUnit("rpm")?.angle).toBe(1);
     expect(readUnit("mm")?.angle).toBe(0);
   });
