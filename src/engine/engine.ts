@@ -6,11 +6,11 @@ import {
   type SimpleCellAddress,
 } from "hyperformula";
 import { catalogue } from "../functions";
+import { cellValue, unreadable } from "./cell-value";
 import { engineContent, isFormula, readableFormula } from "./content";
 import { registerFunctions } from "./plugin";
-import { sentenceOf, unreadableFormula } from "./sentences";
 import { settings } from "./settings";
-import { blank, type CellValue } from "./value";
+import type { CellValue } from "./value";
 
 /** The texts of one sheet; row and column counts follow from them. */
 export interface SheetTexts {
@@ -34,23 +34,6 @@ export function builtInNames(): readonly string[] {
 }
 
 const address = (cell: EngineCell): SimpleCellAddress => ({ sheet: cell.sheet, row: cell.row, col: cell.column });
-
-function cellValue(value: EngineValue): CellValue {
-  if (value === null) return blank;
-  if (typeof value === "number") return { kind: "number", value };
-  if (typeof value === "boolean") return { kind: "flag", value };
-  if (value instanceof DetailedCellError) {
-    return { kind: "error", code: value.value, sentence: sentenceOf(value), from: value.address ?? "" };
-  }
-  return { kind: "text", text: value };
-}
-
-const unreadable = (formula: string): CellValue => ({
-  kind: "error",
-  code: "#ERROR!",
-  sentence: formula.startsWith("=") ? unreadableFormula : "a formula begins with =",
-  from: "",
-});
 
 /**
  * The calculation of a set of sheets, built from their texts and brought up to date cell by cell.

@@ -1,4 +1,5 @@
-import { checkArgument, defaultOf } from "./arguments";
+import { defaultOf } from "./arguments";
+import { checkArgument } from "./check-argument";
 import type { AnyDefinition } from "./definition";
 import { Fault } from "./fault";
 import type { Slots } from "./run";

@@ -1,51 +1,13 @@
 import { Engine, type EngineCell } from "../engine/engine";
 import { blank, type CellValue } from "../engine/value";
+import type { Change } from "./change";
+import { changedTexts, sameShape, type Written } from "./difference";
 import { History, type Step } from "./history";
-import { columnsOf, type Notebook, type Page, type Position, pageById, textAt } from "./model";
+import { type Notebook, type Page, type Position, pageById, textAt } from "./model";
 
-/** What an edit, an undo or a redo changed. */
-export interface Change {
-  readonly label: string;
-  /** Pages, rows, columns or options came, went or moved: positions noted before are void. */
-  readonly structure: boolean;
-  /** Cells whose text or value changed; empty with `structure`, when everything may have. */
-  readonly cells: readonly Position[];
-  /** Where the change was made, for the selection to follow. */
-  readonly at: readonly Position[];
-}
+export type { Change };
 
 type Listener = (change: Change) => void;
-
-const sameShape = (a: Notebook, b: Notebook): boolean =>
-  a.pages.length === b.pages.length &&
-  a.pages.every((page, i) => {
-    const other = b.pages[i] as Page;
-    return (
-      page.id === other.id &&
-      page.name === other.name &&
-      page.rows.length === other.rows.length &&
-      columnsOf(page) === columnsOf(other)
-    );
-  });
-
-type Written = EngineCell & { readonly text: string };
-
-/** The cells whose text differs between two notebooks of the same shape. */
-export function changedTexts(before: Notebook, after: Notebook): Written[] {
-  const cells: Written[] = [];
-  after.pages.forEach((page, sheet) => {
-    const old = before.pages[sheet] as Page;
-    if (old.rows === page.rows) return;
-    page.rows.forEach((cellsOfRow, row) => {
-      const oldRow = old.rows[row] ?? [];
-      if (oldRow === cellsOfRow) return;
-      cellsOfRow.forEach((text, column) => {
-        if (text !== oldRow[column]) cells.push({ sheet, row, column, text });
-      });
-    });
-  });
-  return cells;
-}
 
 /**
  * An open notebook: its texts, their calculation, and its one history.
