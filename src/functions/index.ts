@@ -1,14 +1,20 @@
 import type { AnyDefinition } from "../formula/definition";
-import { conductorDrop } from "./conductor/drop";
+import { conductor } from "./conductor";
 import { general } from "./general";
+import { joint } from "./joint";
 import { survey } from "./survey";
+import { thrust } from "./thrust";
 import { tunnel } from "./tunnel";
+import { wind } from "./wind";
 
 /** The one list of named functions, by family in the order of the job. */
 export const families: Readonly<Record<string, readonly AnyDefinition[]>> = {
+  "Wind, current, water, air": wind,
+  "Side force": thrust,
   "Tunnel: place, flow, cut": tunnel,
   Survey: survey,
-  "Conductor and supply": [conductorDrop],
+  "Joint and laminate": joint,
+  "Conductor and supply": conductor,
   General: general,
 };
 
