@@ -1,0 +1,13 @@
+const significant = 6;
+
+/** A number as a reader wants it: six significant digits, powers of ten only where plain digits would be long. */
+export function numberText(value: number): string {
+  if (Number.isInteger(value) && Math.abs(value) < 1e15) return String(value);
+  return String(Number(value.toPrecision(significant)));
+}
+
+/** The parts of `1.1892e-6`: digits and power of ten, 0 where there is none. */
+export function numberParts(value: number): { readonly digits: string; readonly power: number } {
+  const [digits = "", power = "0"] = numberText(value).split("e");
+  return { digits, power: Number(power) };
+}
