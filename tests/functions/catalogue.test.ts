@@ -46,7 +46,7 @@ describe("every named function", () => {
   it.each(catalogue)("$name is whole: units, sources, validity, steps that read", (definition) => {
     expect(definition.sources.length).toBeGreaterThan(0);
     expect(definition.examples.length).toBeGreaterThan(0);
-    expect(definition.valid).toMatch(/^[A-Z].* .*\.$/s);
+    expect(definition.valid).toMatch(/^[A-Z\d].* .*\.$/s);
     expect(definition.title.length).toBeGreaterThan(5);
     for (const argument of Object.values(definition.args)) {
       if ("unit" in argument && argument.unit !== "any") expect(isUnitText(argument.unit)).toBe(true);
