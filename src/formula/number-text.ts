@@ -1,9 +1,12 @@
 const significant = 6;
+/** Below this, zeros behind the point would have to be counted. */
+const small = 1e-4;
 
-/** A number as a reader wants it: six significant digits, powers of ten only where plain digits would be long. */
+/** A number as a reader wants it: six significant digits, a power of ten only where plain digits would be long. */
 export function numberText(value: number): string {
   if (Number.isInteger(value) && Math.abs(value) < 1e15) return String(value);
-  return String(Number(value.toPrecision(significant)));
+  const rounded = Number(value.toPrecision(significant));
+  return Math.abs(rounded) < small ? rounded.toExponential() : String(rounded);
 }
 
 /** The parts of `1.1892e-6`: digits and power of ten, 0 where there is none. */
