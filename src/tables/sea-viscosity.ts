@@ -1,0 +1,42 @@
+import { defineTable } from "../formula/table";
+import { ittcWater } from "./hydraulics-sources";
+
+/** Kinematic viscosity of sea water. */
+export const seaViscosity = defineTable({
+  title: "Kinematic viscosity of sea water",
+  source: ittcWater,
+  key: { name: "temperature", about: "water temperature", unit: "degC" },
+  columns: { viscosity: { unit: "m2/s", about: "kinematic viscosity at 35.16504 g/kg" } },
+  rows: [
+    [1, 1.7926e-6],
+    [2, 1.7341e-6],
+    [3, 1.6787e-6],
+    [4, 1.6262e-6],
+    [5, 1.5762e-6],
+    [6, 1.5288e-6],
+    [7, 1.4836e-6],
+    [8, 1.4406e-6],
+    [9, 1.3995e-6],
+    [10, 1.3604e-6],
+    [11, 1.323e-6],
+    [12, 1.2873e-6],
+    [13, 1.2532e-6],
+    [14, 1.2205e-6],
+    [15, 1.1892e-6],
+    [16, 1.1592e-6],
+    [17, 1.1304e-6],
+    [18, 1.1028e-6],
+    [19, 1.0763e-6],
+    [20, 1.0508e-6],
+    [21, 1.0263e-6],
+    [22, 1.0027e-6],
+    [23, 0.98002e-6],
+    [24, 0.95818e-6],
+    [25, 0.93713e-6],
+    [26, 0.91683e-6],
+    [27, 0.89726e-6],
+    [28, 0.87837e-6],
+    [29, 0.86014e-6],
+    [30, 0.84253e-6],
+  ],
+});
