@@ -71,7 +71,8 @@ export function byUnits(definition: AnyDefinition, expression: string): (given: 
   return (given) => {
     const scope = Object.fromEntries(
       Object.entries(given).map(([name, value]) => [
-        name,
+        // The units library keeps the word "end" for itself.
+        name === "end" ? "end_" : name,
         inUnit(value, (definition.args[name] as NumberArgument).unit),
       ]),
     );
