@@ -41,6 +41,7 @@ export const unitNotation = {
   s: "s",
   min: "min",
   h: "h",
+  h2: "h^2",
   day: "day",
   "1/s": "s^-1",
   rpm: "revolution/min",
