@@ -22,9 +22,9 @@ export const convert = defineFunction({
     },
   ],
   valid:
-    "Unit symbols of OpenFormula, capital and small letters as there, and the unit texts of the rows. " +
-    "h is the hour, not the horsepower; oz is a volume, ozm and lbm are masses, lbf and kgf are forces; " +
-    "a temperature is taken as a reading, not as a difference.",
+    "Unit symbols of OpenFormula, capital and small letters as there, and the unit texts of the rows. h is the hour, " +
+    "not the horsepower; oz is a volume, ozm and lbm are masses, lbf and kgf are forces; a temperature is taken as a " +
+    "reading, not as a difference.",
   sources: [openFormula, nistSp811],
   examples: [
     { given: { value: 1, from: "lbf", to: "N" }, expect: 4.448222, within: 5e-7, source: nistSp811 },

@@ -20,8 +20,8 @@ export const tableAt = defineFunction({
     },
   ],
   valid:
-    "Only between the first and the last row: outside there is no answer. A bent curve read by straight lines is cut short; " +
-    "give it closer rows where it bends.",
+    "Only between the first and the last row: outside there is no answer. A bent curve read by straight lines is cut " +
+    "short; give it closer rows where it bends.",
   sources: [identity("Straight line through two points")],
   examples: [
     {

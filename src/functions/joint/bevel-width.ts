@@ -12,8 +12,8 @@ export const bevelWidth = defineFunction({
     { kind: "algebra", symbol: "b", formula: "ratio * thickness", unit: "mm", why: "so many times the thickness" },
   ],
   valid:
-    "From one side. Ground from both sides, each takes half the thickness and half the width. The ground circle is the hole and " +
-    "twice the width: larger than most expect.",
+    "From one side. Ground from both sides, each takes half the thickness and half the width. The ground circle is " +
+    "the hole and twice the width: larger than most expect.",
   caution: glassDust,
   sources: [identity("Slope of the bevel"), bevelRatio],
   examples: [

@@ -25,8 +25,8 @@ export const fabricGrams = defineFunction({
     { kind: "algebra", symbol: "w", formula: "ounces * ounce / area", unit: "g/m2", why: "mass over area" },
   ],
   valid:
-    "Mat is sold per square foot, cloth per square yard: the same ounces differ nine times. A stitched mat is two layers of " +
-    "two kinds; add them up separately.",
+    "Mat is sold per square foot, cloth per square yard: the same ounces differ nine times. A stitched mat is two " +
+    "layers of two kinds; add them up separately.",
   sources: [nistSp811],
   examples: [
     { given: { ounces: 1, per: "ft2" }, expect: 305.1517, within: 5e-5, source: nistSp811 },

@@ -45,8 +45,8 @@ export const filletVolume = defineFunction({
     { kind: "algebra", symbol: "V", formula: "A * edge / mm3PerMl", unit: "ml", why: "section times edge" },
   ],
   valid:
-    "A flat skin and a fillet small against the tube; for the way of its centre add 0.22 of its radius to that of the tube. " +
-    "A 90° formula is a third short at 30° of tilt and three quarters at 45°.",
+    "A flat skin and a fillet small against the tube; for the way of its centre add 0.22 of its radius to that of " +
+    "the tube. A 90° formula is a third short at 30° of tilt and three quarters at 45°.",
   sources: [geometry],
   examples: [
     {

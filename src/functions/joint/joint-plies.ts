@@ -29,8 +29,8 @@ export const jointPlies = defineFunction({
     { kind: "algebra", symbol: "area", formula: "A / mm2PerM2", unit: "m2", why: "in square metres" },
   ],
   valid:
-    "One end, one side of the shell, both legs alike; a job has up to four. Check that the longest leg fits between the two hull " +
-    "sides and short of the motor's saddle. Net area, without laps and offcuts.",
+    "One end, one side of the shell, both legs alike; a job has up to four. Check that the longest leg fits between " +
+    "the two hull sides and short of the motor's saddle. Net area, without laps and offcuts.",
   caution: resinVapour,
   sources: [identity("Steiner on the hull, a cylinder on the tube: Σ πDf + Pf + πf²")],
   examples: [

@@ -12,8 +12,8 @@ export const jointShell = defineFunction({
   },
   steps: [{ kind: "algebra", symbol: "t", formula: "more * shell", unit: "mm", why: "local increase by a half" }],
   valid:
-    "Classed craft; for an unclassed boat a bar to hold the yard's own target against, not a law. The rule does not say how the " +
-    "extra half is shared between the inside and the outside.",
+    "Classed craft; for an unclassed boat a bar to hold the yard's own target against, not a law. The rule does not " +
+    "say how the extra half is shared between the inside and the outside.",
   sources: [smallCraftRules],
   examples: [
     { given: { shell: 6 }, expect: 9, within: 5e-3, source: smallCraftRules },

@@ -17,8 +17,8 @@ export const plyResin = defineFunction({
     },
   ],
   valid:
-    "Resin in the laminate only: what stays in pots, rollers and peel ply comes on top. Wet-out charts agree with the " +
-    "fraction of a complex surface.",
+    "Resin in the laminate only: what stays in pots, rollers and peel ply comes on top. Wet-out charts agree with " +
+    "the fraction of a complex surface.",
   caution: resinVapour,
   sources: [identity("Definition of the fibre fraction by mass")],
   examples: [

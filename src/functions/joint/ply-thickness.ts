@@ -19,8 +19,8 @@ export const plyThickness = defineFunction({
     },
   ],
   valid:
-    "No voids. At 2.56 and 1.20 it is the standard's glass and polyester formula. For the thickness wanted take the fraction " +
-    "of a simple surface; for the resin to buy take that of a complex one, which a joint in a bow locker is.",
+    "No voids. At 2.56 and 1.20 it is the standard's glass and polyester formula. For the thickness wanted take the " +
+    "fraction of a simple surface; for the resin to buy take that of a complex one, which a joint in a bow locker is.",
   sources: [isoPlyThickness, identity("Rule of mixtures: 2.56·1.20 = 3.072 and 2.56 − 1.20 = 1.36")],
   examples: [
     { given: { fabric: 450, fraction: 0.3 }, expect: 1.0508, within: 5e-5, source: isoPlyThickness },

@@ -20,8 +20,8 @@ export const resinHardener = defineFunction({
     },
   ],
   valid:
-    "Parts by mass. A ratio by volume is another number: 5:1 by volume is about 5.9:1 by mass where the hardener is lighter. " +
-    "Never change an epoxy's ratio to change its speed.",
+    "Parts by mass. A ratio by volume is another number: 5:1 by volume is about 5.9:1 by mass where the hardener is " +
+    "lighter. Never change an epoxy's ratio to change its speed.",
   caution: hardener,
   sources: [identity("Splitting a mass by parts")],
   examples: [

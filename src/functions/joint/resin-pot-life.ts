@@ -23,8 +23,8 @@ export const resinPotLife = defineFunction({
     },
   ],
   valid:
-    "10 to 35 °C, the mass that the data sheet names (often 100 g): a larger pot goes off sooner and no general law says how much. " +
-    "US Army TM 1-1500-204-23-11 halves the stated time above 32 °C, which is stricter.",
+    "10 to 35 °C, the mass that the data sheet names (often 100 g): a larger pot goes off sooner and no general law " +
+    "says how much. US Army TM 1-1500-204-23-11 halves the stated time above 32 °C, which is stricter.",
   caution: resinHeat,
   sources: [amineCure],
   examples: [
