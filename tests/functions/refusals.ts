@@ -7,7 +7,7 @@ import { Fault, type FaultCode } from "../../src/formula/fault";
 type Given = Readonly<Record<string, unknown>>;
 
 /** What a call is refused with. @throws Error when it is not refused. */
-export function refusalOf(definition: AnyDefinition, given: Given): Fault {
+function refusalOf(definition: AnyDefinition, given: Given): Fault {
   try {
     callFunction(definition, inOrder(definition, given));
   } catch (cause) {

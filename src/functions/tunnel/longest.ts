@@ -6,12 +6,16 @@ export const tunnelLongest = defineFunction({
   name: "TUNNEL.LONGEST",
   title: "Where the tube is longest",
   args: { entrance, flare },
+  constants: {
+    aft: { value: 270, unit: "deg", about: "straight aft", source: identity("Definition") },
+    bottom: { value: 180, unit: "deg", about: "at the bottom", source: identity("Definition") },
+  },
   steps: [
     {
       kind: "algebra",
       symbol: "phi",
       formula:
-        "entrance == 0 ? (flare < 0 ? 180 : 0) : 270 + degrees(atan(tan(radians(flare)) / tan(radians(entrance))))",
+        "entrance == 0 ? (flare < 0 ? bottom : 0) : aft + degrees(atan(tan(radians(flare)) / tan(radians(entrance))))",
       unit: "deg",
       why: "the long axis of the hole runs along (−tan(entrance), tan(flare)) in side view",
     },
