@@ -64,6 +64,8 @@ export interface ExplainedStep {
   readonly words: string;
   /** Of the table that was read. */
   readonly source: NamedSource | undefined;
+  /** False when the call stops before this step; then only its mathematics in symbols is known. */
+  readonly reached: boolean;
   /** The call stops at this step, with this sentence. */
   readonly refusal: string | undefined;
 }

@@ -42,7 +42,8 @@ export interface SymbolName {
 export function symbolName(name: string): SymbolName {
   const [, stem = name, below = ""] = /^([A-Za-z]+?)_?(\d+)$/.exec(name) ?? /^([A-Za-z]+)_(\w+)$/.exec(name) ?? [];
   const letter = Object.hasOwn(greek, stem) ? greek[stem] : undefined;
-  return { base: letter ?? (stem.length > 1 ? words(stem) : stem), below };
+  // `Rth` and `Re` are symbols of their own; a name that begins small is made of words.
+  return { base: letter ?? (/^[a-z]./.test(stem) ? words(stem) : stem), below };
 }
 
 /** The same on one line: `T₂₀`. */
