@@ -64,8 +64,8 @@ export type AnyDefinition = Omit<Definition, "args" | "constants" | "examples"> 
   readonly examples: Some<Omit<Example, "given"> & { readonly given: Readonly<Record<string, unknown>> }>;
 };
 
-/** Unit of the result: that of the last step. */
+/** Unit of the result: that of the last step that gives a value. */
 export function resultUnit(definition: AnyDefinition): UnitText | "any" | "text" {
-  const last = definition.steps.at(-1);
+  const last = definition.steps.findLast((step) => step.kind !== "require");
   return last && "unit" in last ? last.unit : "1";
 }

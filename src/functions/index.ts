@@ -1,6 +1,7 @@
 import type { AnyDefinition } from "../formula/definition";
 import { conductor } from "./conductor";
 import { general } from "./general";
+import { hours } from "./hours";
 import { joint } from "./joint";
 import { survey } from "./survey";
 import { thrust } from "./thrust";
@@ -15,6 +16,7 @@ export const families: Readonly<Record<string, readonly AnyDefinition[]>> = {
   Survey: survey,
   "Joint and laminate": joint,
   "Conductor and supply": conductor,
+  "Hours and price": hours,
   General: general,
 };
 

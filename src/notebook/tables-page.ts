@@ -2,6 +2,7 @@ import type { AnyDefinition } from "../formula/definition";
 import { sourceLine } from "../formula/source";
 import { choicesOf } from "../formula/steps/pick";
 import type { Table } from "../formula/table";
+import { tablesToRead } from "../tables/to-read";
 import type { Row } from "./model";
 
 /** The tables that named functions read, each once, in the order in which they are used. */
@@ -19,6 +20,16 @@ export function tablesOf(catalogue: readonly AnyDefinition[]): readonly Table[] 
 const withUnit = (name: string, unit: string | undefined): string =>
   unit === undefined || unit === "1" ? name : `${name} (${unit})`;
 
+/** A key is a name even where it looks like a number. */
+const cellText = (cell: string | number | null): string =>
+  cell === null ? "" : typeof cell === "string" ? (/^[\d='+-]/.test(cell) ? `'${cell}` : cell) : String(cell);
+
+/** Where single rows rest on another text than the table, they say so at their end. */
+function rowSource(table: Table, key: string | number): readonly string[] {
+  const source = table.rowSources?.[String(key)];
+  return source ? [sourceLine(source)] : [];
+}
+
 function tableRows(table: Table, users: readonly string[]): string[][] {
   const columns = Object.values(table.columns);
   const weaker = columns.flatMap(({ about, source }) => (source ? [[`${about}: ${sourceLine(source)}`]] : []));
@@ -26,20 +37,16 @@ function tableRows(table: Table, users: readonly string[]): string[][] {
     [table.title],
     [sourceLine(table.source)],
     ...weaker,
-    [`used by ${users.join(", ")}`],
+    [users.length > 0 ? `used by ${users.join(", ")}` : "for reading: inputs are picked from it"],
     [withUnit(table.key.about, table.key.unit), ...columns.map(({ about, unit }) => withUnit(about, unit))],
-    ...table.rows.map((row) =>
-      row.map((cell) =>
-        cell === null ? "" : typeof cell === "string" && /^\d+$/.test(cell) ? `'${cell}` : String(cell),
-      ),
-    ),
+    ...table.rows.map((row) => [...row.map(cellText), ...rowSource(table, row[0])]),
     [],
   ];
 }
 
 /** The page Tables: the published tables in readable form, each with its source and the functions that read it. */
 export function tablesRows(catalogue: readonly AnyDefinition[]): Row[] {
-  const rows = tablesOf(catalogue).flatMap((table) =>
+  const rows = [...tablesOf(catalogue), ...tablesToRead].flatMap((table) =>
     tableRows(
       table,
       catalogue.filter((definition) => tablesOf([definition]).includes(table)).map(({ name }) => name),
