@@ -55,7 +55,8 @@ describe("current", () => {
     );
   });
 
-  it("CURRENT.SHALLOW refuses a boat aground", () => {
+  it("CURRENT.SHALLOW with the keel just on the bottom gives the coefficient aground, and refuses less water", () => {
+    expect(callByName(currentShallow, { deep: 0.6, draught: 2, depth: 2 })).toBe(3.2);
     refuses(
       currentShallow,
       { deep: 0.6, draught: 2, depth: 1.5 },
