@@ -17,6 +17,8 @@ const rowEntry = z.looseObject({
   high: z.number().optional(),
   /** Digits after the point on the screen. */
   digits: z.number().int().min(0).max(15).optional(),
+  /** What kind of thing is measured, where the unit alone does not tell: a conductor may be shown by its gauge. */
+  measure: z.literal("conductor").optional(),
 });
 
 const review = z.looseObject({
