@@ -8,6 +8,8 @@ import {
 import { catalogue } from "../functions";
 import { cellValue, unreadable } from "./cell-value";
 import { engineContent, isFormula, readableFormula } from "./content";
+import { canParse, parsedCell, parsedText } from "./formula-access";
+import type { Parsed, ParsedCell } from "./parsed";
 import { registerFunctions } from "./plugin";
 import { settings } from "./settings";
 import type { CellValue } from "./value";
@@ -19,11 +21,7 @@ export interface SheetTexts {
 }
 
 /** A cell by sheet number (order of building), row and column, all from 0. */
-export interface EngineCell {
-  readonly sheet: number;
-  readonly row: number;
-  readonly column: number;
-}
+export type EngineCell = ParsedCell;
 
 registerFunctions(catalogue);
 
@@ -107,6 +105,21 @@ export class Engine {
   formula(cell: EngineCell): string | undefined {
     const at = address(cell);
     return this.isSpilled(cell) ? undefined : this.hf.getCellFormula(at);
+  }
+
+  /** How the engine reads the formula of a cell; undefined without a formula, or when it does not show that. */
+  parsed(cell: EngineCell): Parsed | undefined {
+    return this.isSpilled(cell) ? undefined : parsedCell(this.hf, cell);
+  }
+
+  /** How the engine reads a formula that stands in no cell; unqualified references mean the sheet. */
+  parse(formula: string, sheet = 0): Parsed | undefined {
+    return parsedText(this.hf, readableFormula(formula), sheet);
+  }
+
+  /** Whether `parsed` and `parse` can answer; results do not depend on it. */
+  get showsFormulas(): boolean {
+    return canParse(this.hf);
   }
 
   /** Whether a cell shows a part of another cell's result and holds nothing itself. */
