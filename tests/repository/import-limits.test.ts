@@ -13,25 +13,31 @@ const directions: Readonly<Record<string, readonly string[]>> = {
   notebook: ["units", "formula", "tables", "functions", "engine"],
   audit: ["units", "formula", "tables", "functions", "engine", "notebook"],
   study: ["units", "formula", "tables", "functions", "engine", "notebook"],
+  course: ["units", "formula", "tables", "functions", "engine", "notebook"],
   figures: ["units", "formula", "tables", "functions", "engine", "notebook", "audit", "study"],
-  view: ["units", "formula", "tables", "functions", "engine", "notebook", "audit", "study", "figures"],
-  cli: ["units", "formula", "tables", "functions", "engine", "notebook", "audit", "study", "figures"],
+  view: ["units", "formula", "tables", "functions", "engine", "notebook", "audit", "study", "course", "figures"],
+  cli: ["units", "formula", "tables", "functions", "engine", "notebook", "audit", "study", "course", "figures"],
 };
 const folders = Object.keys(directions);
 
-/** Each outside library, and the one folder that imports it. */
+/** Each outside library, and the one folder that imports it; no other part of that folder's parent does. */
 const importers: Readonly<Record<string, string>> = {
   "@fontsource/ibm-plex-mono": "view",
   "@fontsource/ibm-plex-sans": "view",
   "@fontsource/ibm-plex-sans-condensed": "view",
+  "@tarikjabiri/dxf": "figures",
+  "d3-scale": "figures",
+  "d3-shape": "figures",
   dompurify: "view",
   fflate: "notebook",
   handsontable: "view",
   hyperformula: "engine",
+  idb: "notebook/keeping",
   lit: "view",
   marked: "view",
   mathjs: "units",
   papaparse: "notebook",
+  "pure-rand": "course",
   zod: "notebook",
 };
 
@@ -70,8 +76,9 @@ describe("import direction", () => {
 
 describe("outside libraries", () => {
   const libraries = Object.keys(importers);
+  const places = [...folders, "notebook/keeping"];
   const files: Record<string, string> = {};
-  for (const from of folders)
+  for (const from of places)
     for (const library of libraries) files[question(from, library, "")] = `import "${library}";\n`;
   const refused = new Set(
     lint(files)
@@ -80,7 +87,7 @@ describe("outside libraries", () => {
   );
 
   it.each(Object.entries(importers))("%s is imported from src/%s alone", (library, importer) => {
-    expect(folders.filter((from) => !refused.has(question(from, library, "")))).toEqual([importer]);
+    expect(places.filter((from) => !refused.has(question(from, library, "")))).toEqual([importer]);
   });
 
   it("has an importer for every library in package.json", () => {
@@ -109,6 +116,19 @@ describe("single limits", () => {
       "the page is touched nowhere else",
       "src/figures/page.ts",
       "export const title = document.title;\n",
+      "noRestrictedGlobals",
+    ],
+    ["the database is opened in its folder", "src/notebook/keeping/d.ts", 'import "idb";\n', undefined],
+    [
+      "locks between windows are asked for in the same folder",
+      "src/notebook/keeping/l.ts",
+      "export const locks = navigator.locks;\n",
+      undefined,
+    ],
+    [
+      "and nowhere else below the screen",
+      "src/notebook/l.ts",
+      "export const locks = navigator.locks;\n",
       "noRestrictedGlobals",
     ],
     [

@@ -1,0 +1,5 @@
+/** Degrees to radians. */
+export const radians = (degrees: number): number => (degrees * Math.PI) / 180;
+
+/** Tangent of an angle in degrees. */
+export const tangent = (degrees: number): number => Math.tan(radians(degrees));

@@ -1,0 +1,181 @@
+import { type ConductorWarmthInput, conductorWarmth } from "../../src/figures/conductor-warmth";
+import { type CostSpreadInput, costSpread } from "../../src/figures/cost-spread";
+import { developedTube } from "../../src/figures/developed-tube";
+import type { Figure } from "../../src/figures/figure";
+import { fuseWindow } from "../../src/figures/fuse-window";
+import { type GroundOutlineInput, groundOutline } from "../../src/figures/ground-outline";
+import { holeSquare } from "../../src/figures/hole-square";
+import { type HullSectionInput, hullSection } from "../../src/figures/hull-section";
+import { type JointPliesInput, jointPlies } from "../../src/figures/joint-plies";
+import { type MotorSpaceInput, motorSpace } from "../../src/figures/motor-space";
+import { optionsCompared } from "../../src/figures/options-compared";
+import { pushAgainstWind } from "../../src/figures/push-against-wind";
+import { type VoltageBudgetInput, voltageBudget } from "../../src/figures/voltage-budget";
+import { type WaterlineViewInput, waterlineView } from "../../src/figures/waterline-view";
+
+// Invented numbers of one boat; the extreme cases change some of them.
+
+export const section: HullSectionInput = {
+  diameter: 185,
+  wall: 8,
+  halfBreadth: 360,
+  flare: 25.1,
+  skin: 24,
+  axisHeight: 280,
+  axisLight: 160,
+  axisDeep: 240,
+  immersionLeast: 0.5,
+  motorHeight: 450,
+  motorRadius: 80,
+  lean: 0,
+  headroom: 540,
+};
+
+export const waterline: WaterlineViewInput = {
+  diameter: 185,
+  wall: 8,
+  halfBreadth: 360,
+  entrance: 24,
+  measured: 400,
+  behindStem: 900,
+  recessDepth: 52,
+  recessLength: 286,
+  deflector: 36,
+};
+
+export const space: MotorSpaceInput = {
+  diameter: 185,
+  wall: 8,
+  motorHeight: 450,
+  motorRadius: 80,
+  headroom: 405,
+  sideRoom: 420,
+  leanMost: 45,
+};
+
+export const end = { outside: 201, entrance: 24, flare: 25.1 };
+
+export const joint: JointPliesInput = {
+  shell: 9,
+  wall: 8,
+  ply: 0.73,
+  pliesIn: 7,
+  pliesOut: 13,
+  legFirst: 50,
+  legStep: 18,
+  outFirst: 36,
+  outStep: 6,
+  targetIn: 4.5,
+  targetOut: 9,
+  bevelDepth: 9,
+  bevelRatio: 12,
+  filletRadius: 15,
+};
+
+export const ground: GroundOutlineInput = { ...end, bevel: 108, leg: 158, frame: 360, bulkhead: 520 };
+
+export const budget: VoltageBudgetInput = {
+  rest: 12.6,
+  losses: [
+    { what: "battery", volts: 0.93 },
+    { what: "conductors", volts: 0.98 },
+    { what: "joints", volts: 0.1 },
+    { what: "isolator", volts: 0.03 },
+    { what: "fuse", volts: 0.07 },
+    { what: "relay", volts: 0.07 },
+  ],
+  least: 10.5,
+  current: 290,
+};
+
+export const warmth: ConductorWarmthInput = {
+  area: 95,
+  current: 310,
+  seconds: 180,
+  ambient: 30,
+  carry: 395,
+  rated: 105,
+  base: 30,
+  most: 75,
+};
+
+export const spread: CostSpreadInput = {
+  base: 14250,
+  mean: 15120,
+  spread: 780,
+  shareMiddle: 0.5,
+  shareContingency: 0.8,
+};
+
+const wind = { wind: 7.9, thrustNeeded: 410, spare: 1.1, thrust: 520 };
+
+const options = [
+  { option: "Sloop", price: 14200, margin: 0.12, short: 0, open: 0 },
+  { option: "Cruiser", price: 17900, margin: -0.08, short: 2, open: 0 },
+  { option: "Pilot", price: 25100, margin: 0.31, short: 0, open: 1 },
+];
+
+/** Every drawing of the tests by the name of its file. */
+export const cases: Readonly<Record<string, () => Figure>> = {
+  "hull-section": () => hullSection(section),
+  "hull-section-leaning": () => hullSection({ ...section, headroom: 405, lean: 37.5, axisLight: 150 }),
+  "hull-section-flare-0": () => hullSection({ ...section, flare: 0, skin: 8 }),
+  "hull-section-lean-90": () => hullSection({ ...section, lean: 90, headroom: 90 }),
+  "hull-section-shallow": () => hullSection({ ...section, axisLight: 60, axisDeep: 100, flare: -12 }),
+  "hull-section-flare-60": () =>
+    hullSection({ ...section, flare: 60, halfBreadth: 480, axisHeight: 420, diameter: 250 }),
+  "hull-section-no-depth": () => hullSection({ ...section, axisLight: Number.NaN }),
+  "waterline-view": () => waterlineView(waterline),
+  "waterline-view-entrance-0": () =>
+    waterlineView({ ...waterline, entrance: 0, recessDepth: 0, recessLength: 0, deflector: 0 }),
+  "waterline-view-not-hidden": () => waterlineView({ ...waterline, recessDepth: 0, recessLength: 0 }),
+  "waterline-view-blunt": () => waterlineView({ ...waterline, entrance: 65, deflector: 150, behindStem: 260 }),
+  "motor-space": () => motorSpace(space),
+  "motor-space-upright": () => motorSpace({ ...space, headroom: 540 }),
+  "motor-space-lean-90": () => motorSpace({ ...space, headroom: 80, leanMost: 30 }),
+  "motor-space-no-room": () => motorSpace({ ...space, headroom: 60 }),
+  "hole-square": () => holeSquare(end),
+  "hole-square-round": () => holeSquare({ ...end, entrance: 0, flare: 0 }),
+  "hole-square-steep": () => holeSquare({ ...end, entrance: 20, flare: 60 }),
+  "developed-tube": () => developedTube(end),
+  "developed-tube-square": () => developedTube({ ...end, entrance: 0, flare: 0 }),
+  "developed-tube-steep": () => developedTube({ ...end, entrance: 60, flare: 55 }),
+  "joint-plies": () => jointPlies(joint),
+  "joint-plies-one": () => jointPlies({ ...joint, pliesIn: 1, pliesOut: 1 }),
+  "joint-plies-forty": () =>
+    jointPlies({ ...joint, pliesIn: 40, pliesOut: 40, legStep: 6, targetIn: 20, targetOut: 12, shell: 12 }),
+  "ground-outline": () => groundOutline(ground),
+  "ground-outline-in-the-way": () => groundOutline({ ...ground, frame: 240, bulkhead: 200 }),
+  "voltage-budget": () => voltageBudget(budget),
+  "voltage-budget-short": () =>
+    voltageBudget({
+      ...budget,
+      losses: [
+        { what: "battery", volts: 1.6 },
+        { what: "conductors", volts: 1.9 },
+      ],
+      current: 480,
+    }),
+  "conductor-warmth": () => conductorWarmth(warmth),
+  "conductor-warmth-too-hot": () => conductorWarmth({ ...warmth, area: 35, carry: 230 }),
+  "fuse-window": () => fuseWindow({ current: 310, carry: 395, share: 1.5, fuse: 350 }),
+  "fuse-window-none": () => fuseWindow({ current: 480, carry: 230, share: 1.5, fuse: 500 }),
+  "fuse-window-too-large": () => fuseWindow({ current: 310, carry: 330, share: 1, fuse: 350 }),
+  "push-against-wind": () => pushAgainstWind(wind),
+  "push-against-wind-short": () => pushAgainstWind({ ...wind, thrust: 300 }),
+  "push-against-wind-no-thrust": () => pushAgainstWind({ ...wind, thrust: 0 }),
+  "options-compared": () => optionsCompared(options),
+  "options-compared-one": () => optionsCompared(options.slice(0, 1)),
+  "options-compared-six": () =>
+    optionsCompared(
+      Array.from({ length: 6 }, (_, i) => ({
+        option: `Layout ${i + 1}`,
+        price: 14000 + 40 * i,
+        margin: 0.1 + i / 100,
+        short: i % 2,
+        open: 0,
+      })),
+    ),
+  "cost-spread": () => costSpread(spread),
+  "cost-spread-none": () => costSpread({ ...spread, spread: 0 }),
+};
