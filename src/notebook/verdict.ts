@@ -20,7 +20,8 @@ export interface Check {
 
 /**
  * Judges the value of a margin cell. Anything but a number leaves the check open: an error, a blank input or a
- * text must never look like a check that holds. An empty cell means that the check does not apply.
+ * text must never look like a check that holds. A text says why itself: "not measured yet". An empty cell means
+ * that the check does not apply.
  */
 export function outcomeOf(value: CellValue, text: string): Outcome {
   if (text === "") return { kind: "none" };
@@ -31,6 +32,8 @@ export function outcomeOf(value: CellValue, text: string): Outcome {
       return { kind: "open", why: value.sentence };
     case "blank":
       return { kind: "open", why: "no result" };
+    case "text":
+      return { kind: "open", why: value.text || "no result" };
     default:
       return { kind: "open", why: "the result is not a number" };
   }
