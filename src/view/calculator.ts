@@ -1,0 +1,10 @@
+import { builtInNames } from "../engine/engine";
+import { LiveNotebook } from "../notebook/live";
+import type { Notebook } from "../notebook/model";
+
+// Everything that needs the engine or the named functions, loaded together after the page is on the screen.
+export { working } from "./panels/working";
+export { knownFunctions } from "./typing/named-functions";
+
+export const calculate = (notebook: Notebook): LiveNotebook => new LiveNotebook(notebook);
+export { builtInNames };

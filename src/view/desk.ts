@@ -1,0 +1,149 @@
+import type { Change, LiveNotebook } from "../notebook/live";
+import { isOptionPage, type Notebook, type Page, pageById } from "../notebook/model";
+import { Refusal } from "../notebook/refusal";
+import { type Block, cellOf, firstBlock, within } from "./block";
+import { capital, counted } from "./shown/count-words";
+
+/** What the person is told: something done, or something that could not be done. */
+export interface Notice {
+  readonly kind: "done" | "refused";
+  readonly sentence: string;
+}
+
+export type Happening =
+  | { readonly kind: "opened" | "page" | "selection" | "notice" | "calculating" }
+  | { readonly kind: "change"; readonly change: Change };
+
+type Listener = (happening: Happening) => void;
+
+/** What lies on the table: the open notebook, the page that is shown, what is selected on it, and what was last said. */
+export class Desk {
+  private shown: string;
+  private readonly blocks = new Map<string, Block>();
+  private readonly listeners = new Set<Listener>();
+  private calculated: LiveNotebook | undefined;
+  private makeLive: ((notebook: Notebook) => LiveNotebook) | undefined;
+  private said: Notice = { kind: "done", sentence: "" };
+  private kept: Notebook;
+
+  /** @param first shown at once, and calculated when the engine is there. */
+  constructor(private first: Notebook) {
+    this.shown = (first.pages[0] as Page).id;
+    this.kept = first;
+  }
+
+  get notebook(): Notebook {
+    return this.calculated?.notebook ?? this.first;
+  }
+
+  /** Undefined until the engine is loaded. */
+  get live(): LiveNotebook | undefined {
+    return this.calculated;
+  }
+
+  get page(): Page {
+    return pageById(this.notebook, this.shown) ?? (this.notebook.pages[0] as Page);
+  }
+
+  get block(): Block {
+    return within(this.page, this.blocks.get(this.page.id) ?? firstBlock(this.page));
+  }
+
+  get notice(): Notice {
+    return this.said;
+  }
+
+  /** Whether anything changed since the notebook was opened or saved. */
+  get isUnsaved(): boolean {
+    return this.notebook !== this.kept;
+  }
+
+  subscribe(listener: Listener): () => void {
+    this.listeners.add(listener);
+    return () => this.listeners.delete(listener);
+  }
+
+  /** Brings the engine in; from then on everything is calculated. */
+  calculateWith(makeLive: (notebook: Notebook) => LiveNotebook): void {
+    this.makeLive = makeLive;
+    this.calculate(this.first);
+    this.tell({ kind: "calculating" });
+  }
+
+  /** Puts another notebook in the place of the open one. @throws Error when it cannot be calculated. */
+  open(notebook: Notebook): void {
+    if (this.makeLive) this.calculate(notebook);
+    this.first = notebook;
+    this.kept = notebook;
+    this.blocks.clear();
+    this.shown = (notebook.pages[0] as Page).id;
+    this.tell({ kind: "opened" });
+  }
+
+  saved(): void {
+    this.kept = this.notebook;
+    this.tell({ kind: "notice" });
+  }
+
+  go(page: string): void {
+    if (page === this.shown || !pageById(this.notebook, page)) return;
+    this.shown = page;
+    this.tell({ kind: "page" });
+  }
+
+  /** Selects cells, on their own page. */
+  select(block: Block, page = this.page.id): void {
+    this.blocks.set(page, block);
+    if (page === this.page.id) this.tell({ kind: "selection" });
+    else this.go(page);
+  }
+
+  say(sentence: string, kind: Notice["kind"] = "done"): void {
+    this.said = { kind, sentence };
+    this.tell({ kind: "notice" });
+  }
+
+  /** Runs something that may be refused; the refusal is said and nothing has changed. */
+  attempt<T>(what: () => T): T | undefined {
+    try {
+      return what();
+    } catch (problem) {
+      if (!(problem instanceof Refusal)) throw problem;
+      this.say(problem.message, "refused");
+      return undefined;
+    }
+  }
+
+  /**
+   * Makes a change to the notebook as one step.
+   *
+   * @returns whether it was made; a refusal is said, and one whose cells already read so is no change.
+   */
+  apply(label: string, edit: (notebook: Notebook) => Notebook, block = this.block): boolean {
+    const { calculated } = this;
+    if (!calculated) return false;
+    const { page } = this;
+    const { row, column } = cellOf(block);
+    const last = { page: page.id, row: block.to.row, column: block.to.column };
+    return this.attempt(() => calculated.apply(label, edit, [{ page: page.id, row, column }, last])) ?? false;
+  }
+
+  private calculate(notebook: Notebook): void {
+    const live = this.makeLive?.(notebook);
+    this.calculated?.close();
+    this.calculated = live;
+    live?.subscribe((change) => {
+      const others = change.cells.length - 1;
+      const followed = change.structure || others < 1 ? "" : `; ${counted(others, "other cell")} followed`;
+      this.said = { kind: "done", sentence: `${capital(change.label)}${followed}.` };
+      this.tell({ kind: "change", change });
+    });
+  }
+
+  private tell(happening: Happening): void {
+    for (const listener of this.listeners) listener(happening);
+  }
+}
+
+/** The first line of a page that holds cells: below the header of an option page. */
+export const firstLine = (page: Pick<Page, "rows">): number => (isOptionPage(page) ? 1 : 0);

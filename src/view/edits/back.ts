@@ -1,0 +1,25 @@
+import type { Step } from "../../notebook/history";
+import { pageById } from "../../notebook/model";
+import type { Block } from "../block";
+import type { Desk } from "../desk";
+
+/** Shows where a step happened: its page, its cells. */
+function show(desk: Desk, step: Step | undefined, said: string): void {
+  if (!step) {
+    desk.say(`Nothing to ${said === "Undone" ? "undo" : "redo"}.`);
+    return;
+  }
+  const [first, last = first] = step.at;
+  if (first && last && pageById(desk.notebook, first.page)) {
+    const block: Block = { from: { row: first.row, column: first.column }, to: { row: last.row, column: last.column } };
+    desk.select(block, first.page);
+  }
+  const page = first && pageById(desk.notebook, first.page);
+  desk.say(`${said}: ${step.label}${page ? `, on ${page.name}` : ""}.`);
+}
+
+/** Takes the last step back and shows where it was. */
+export const undo = (desk: Desk): void => show(desk, desk.live?.undo(), "Undone");
+
+/** Does the step again that was taken back last. */
+export const redo = (desk: Desk): void => show(desk, desk.live?.redo(), "Redone");

@@ -1,0 +1,29 @@
+import { Refusal } from "../../notebook/refusal";
+import { packNotebook, unpackNotebook } from "../../notebook/zip";
+import type { Desk } from "../desk";
+import { askReplace } from "../dialogs/ask-replace";
+import { fileName, handOut } from "./hand-out";
+
+/** Hands out the whole notebook as one zip of its files. */
+export function saveNotebook(desk: Desk): void {
+  handOut(`${fileName(desk.notebook.about.title)}.zip`, packNotebook(desk.notebook), "application/zip");
+  desk.saved();
+  desk.say("Notebook saved as a zip of its CSV files.");
+}
+
+/** Opens a notebook from a zip; one that cannot be read leaves the open notebook as it is. */
+export async function openNotebook(desk: Desk, file: File): Promise<void> {
+  try {
+    const notebook = unpackNotebook(new Uint8Array(await file.arrayBuffer()));
+    if (desk.isUnsaved) {
+      const answer = await askReplace(desk.notebook.about.title, notebook.about.title);
+      if (!answer) return;
+      if (answer === "save") saveNotebook(desk);
+    }
+    desk.open(notebook);
+    desk.say(`${notebook.about.title} is open.`);
+  } catch (problem) {
+    if (!(problem instanceof Refusal)) throw problem;
+    desk.say(`${file.name}: ${problem.message} The open notebook is unchanged.`, "refused");
+  }
+}

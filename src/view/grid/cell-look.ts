@@ -1,0 +1,133 @@
+import { contentOf, isFormula } from "../../engine/content";
+import type { LiveNotebook } from "../../notebook/live";
+import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
+import { rowKind } from "../../notebook/rows";
+import { outcomeOf, outcomeWords } from "../../notebook/verdict";
+import { unitText } from "../shown/unit-text";
+import { valueText } from "../shown/value-text";
+import { freeRowKind } from "./free-row";
+
+/** What a cell is to the eye; every shape differs by more than its colour. */
+export type Shape =
+  | "heading"
+  | "title"
+  | "note"
+  | "label"
+  | "caution"
+  | "hold"
+  | "key"
+  | "unit"
+  | "basis"
+  | "input"
+  | "result"
+  | "holds"
+  | "short"
+  | "open"
+  | "error"
+  | "text"
+  | "number"
+  | "blank";
+
+export interface Look {
+  readonly shape: Shape;
+  readonly text: string;
+  /** Stands to the right, as numbers do. */
+  readonly isRight?: boolean;
+  /** How far inside (positive) or outside its limit a check lies, as a share of it. */
+  readonly margin?: number;
+  /** Why there is no value, as a full sentence. */
+  readonly sentence?: string;
+  /** Long words: they run over several lines. */
+  readonly isWrapped?: boolean;
+  /** Shows part of another cell's result. */
+  readonly isSpilled?: boolean;
+}
+
+const blank: Look = { shape: "blank", text: "" };
+
+/** Short enough for a cell: `holds, 12 %`, `short by 8 %`. */
+const inCell = (words: string): string =>
+  words.replace(" to spare", "").replace("falls short by", "short by").replace(", nothing", ", 0 %");
+
+function failure(value: { readonly sentence: string; readonly from: string }): Look {
+  const sentence = value.from ? `${value.sentence} (from ${value.from})` : value.sentence;
+  return { shape: "error", text: value.from ? `see ${value.from}` : value.sentence, sentence };
+}
+
+/** Words longer than this may run over several lines; sentences stand to the left. */
+const longWord = 12;
+const sentence = 24;
+
+/** What the first column says of its row: a part's heading, a caution, a point where the work stops for a measurement. */
+function labelShape(text: string): Shape {
+  if (text.startsWith("CAUTION")) return "caution";
+  return text.startsWith("HOLD") ? "hold" : "label";
+}
+
+function leadLook(page: Page, row: number, column: number): Look {
+  const text = textAt(page, row, column);
+  if (rowKind(page, row) === "heading") return { shape: "heading", text };
+  switch (column) {
+    case lead.quantity:
+      return { shape: labelShape(text), text, isWrapped: true };
+    case lead.key:
+      return { shape: "key", text };
+    case lead.unit:
+      return { shape: "unit", text: unitText(text) };
+    default:
+      return { shape: "basis", text };
+  }
+}
+
+function optionLook(live: LiveNotebook, page: Page, row: number, column: number, decimals: number | undefined): Look {
+  const text = textAt(page, row, column);
+  const at = { page: page.id, row, column };
+  const value = live.value(at);
+  const kind = rowKind(page, row);
+  const isRight = true;
+  if (value.kind === "error") return { ...failure(value), isRight };
+  if (kind === "heading") return { shape: "heading", text: "" };
+  if (kind === "check") {
+    const outcome = outcomeOf(value, text);
+    if (outcome.kind === "none") return { ...blank, isRight };
+    const words = inCell(outcomeWords(outcome));
+    return outcome.kind === "open"
+      ? { shape: "open", text: words, sentence: outcome.why, isRight }
+      : { shape: outcome.kind, text: words, margin: outcome.margin, isRight };
+  }
+  const isSpilled = text === "" && live.isSpilled(at);
+  if (text === "" && !isSpilled)
+    return kind === "input" ? { shape: "input", text: "", isRight } : { ...blank, isRight };
+  const shape = isFormula(text) || isSpilled ? "result" : "input";
+  const words = valueText(value, decimals);
+  const isWrapped = value.kind === "text" && words.length > longWord;
+  return { shape, text: words, isRight: !isWrapped || words.length <= sentence, isSpilled, isWrapped };
+}
+
+function freeLook(live: LiveNotebook, page: Page, row: number, column: number): Look {
+  const text = textAt(page, row, column);
+  const at = { page: page.id, row, column };
+  const value = live.value(at);
+  if (value.kind === "error") return failure(value);
+  if (value.kind === "number") return { shape: "number", text: valueText(value), isRight: true };
+  if (value.kind === "blank") return blank;
+  const words = valueText(value);
+  if (isFormula(text) && words === "agrees") return { shape: "holds", text: words };
+  if (isFormula(text) && words === "differs") return { shape: "short", text: words };
+  const kind = freeRowKind(page, row);
+  const isOverNumbers = kind === "title" && contentOf(textAt(page, row + 1, column)).kind === "number";
+  if (kind === "title") return { shape: "title", text: words, isRight: isOverNumbers };
+  return { shape: kind === "plain" ? "text" : kind, text: words, isSpilled: text === "" && live.isSpilled(at) };
+}
+
+/** How a cell of a page is shown. */
+export function cellLook(
+  live: LiveNotebook,
+  page: Page,
+  row: number,
+  column: number,
+  decimals: number | undefined,
+): Look {
+  if (!isOptionPage(page)) return freeLook(live, page, row, column);
+  return column < firstOption ? leadLook(page, row, column) : optionLook(live, page, row, column, decimals);
+}

@@ -1,0 +1,101 @@
+import { firstOption, isOptionPage, lead, type Page } from "../../notebook/model";
+import type { Look } from "./cell-look";
+import { freeRowKind } from "./free-row";
+import { headerFont, linesOf, lookWidth, sides, textWidth } from "./text-width";
+
+type LookAt = (row: number, column: number) => Look;
+
+/** Rows past this many do not widen a column. */
+const mostRows = 500;
+const lineHeight = 18;
+/** Padding of a row and its line. */
+const around = 7;
+
+interface Range {
+  readonly least: number;
+  readonly wanted: number;
+}
+
+const range = (least: number, wanted: number, most: number): Range => ({
+  least,
+  wanted: Math.round(Math.max(least, Math.min(wanted, most))),
+});
+
+function natural(page: Page, column: number, look: LookAt): number {
+  const isOption = isOptionPage(page);
+  let width = isOption ? textWidth((page.rows[0]?.[column] ?? "").toUpperCase(), headerFont) + sides : 0;
+  for (let row = isOption ? 1 : 0; row < Math.min(page.rows.length, mostRows); row++) {
+    const one = look(row, column);
+    if (one.shape === "heading" || one.shape === "note" || one.text === "") continue;
+    width = Math.max(width, lookWidth(one));
+  }
+  return width;
+}
+
+/** Whether most of what an option column holds is sentences. */
+function isWordy(page: Page, column: number, look: LookAt): boolean {
+  const rows = page.rows.map((_, row) => row).filter((row) => row > 0 && look(row, column).text !== "");
+  return rows.filter((row) => look(row, column).isWrapped).length > rows.length / 2;
+}
+
+function optionPageRange(page: Page, column: number, look: LookAt, isNarrow: boolean): Range {
+  const width = natural(page, column, look);
+  switch (column) {
+    case lead.quantity:
+      return range(isNarrow ? 150 : 196, width, isNarrow ? 210 : 290);
+    case lead.key:
+      return range(64, width, 84);
+    case lead.unit:
+      return range(50, width, 78);
+    case lead.basis:
+      return range(76, width, 220);
+    default:
+      return isWordy(page, column, look) ? { least: 220, wanted: 300 } : range(106, width, 146);
+  }
+}
+
+/** Each column as wide as it wants to be, or less in the same measure, down to what it needs. */
+function fitted(ranges: readonly Range[], room: number): number[] {
+  const wanted = ranges.reduce((sum, one) => sum + one.wanted, 0);
+  const give = ranges.reduce((sum, one) => sum + one.wanted - one.least, 0);
+  const share = wanted <= room || give === 0 ? 0 : Math.min(1, (wanted - room) / give);
+  return ranges.map(({ least, wanted: own }) => Math.floor(own - share * (own - least)));
+}
+
+/**
+ * Widths of a page's columns in px. On an option page they share the room there is; a free sheet's columns are as wide
+ * as their texts, within reason.
+ *
+ * @param room px between the row numbers and the scroll bar.
+ */
+export function columnWidths(page: Page, look: LookAt, room: number): number[] {
+  const columns = Array.from({ length: page.rows[0]?.length ?? 0 }, (_, column) => column);
+  if (isOptionPage(page)) {
+    const widths = fitted(
+      columns.map((column) => optionPageRange(page, column, look, room < 620)),
+      room,
+    );
+    const left = room - widths.reduce((sum, width) => sum + width, 0);
+    const share = Math.min(30, Math.floor(left / Math.max(1, widths.length - firstOption)));
+    return widths.map((width, column) => (column >= firstOption && share > 0 ? width + share : width));
+  }
+  const hasTitles = page.rows.some((_, row) => freeRowKind(page, row) === "title");
+  const most = columns.length < 4 ? 380 : hasTitles ? 230 : 220;
+  return columns.map((column) => range(64, natural(page, column, look), most).wanted);
+}
+
+/** How many columns stay in sight: all that stand before the options where there is room, else the quantity alone. */
+export function frozenColumns(page: Page, widths: readonly number[], room: number): number {
+  if (!isOptionPage(page)) return 0;
+  const leads = widths.slice(0, firstOption).reduce((sum, width) => sum + width, 0);
+  return leads + (widths[firstOption] ?? 0) * 1.5 < room ? firstOption : 1;
+}
+
+/** Height of a row in px, so that wrapped words have their lines. */
+export function rowHeight(page: Page, row: number, look: LookAt, widths: readonly number[]): number {
+  const lines = (page.rows[row] ?? []).map((_, column) => {
+    const one = look(row, column);
+    return one.isWrapped ? linesOf(one, widths[column] ?? 90) : 1;
+  });
+  return Math.min(10, Math.max(1, ...lines)) * lineHeight + around;
+}

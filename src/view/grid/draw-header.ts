@@ -1,0 +1,21 @@
+import { firstOption, isOptionPage, type Page } from "../../notebook/model";
+import { columnName } from "../../notebook/references";
+
+function part(name: string, text: string): HTMLElement {
+  const element = document.createElement("span");
+  element.className = name;
+  element.textContent = text;
+  return element;
+}
+
+/** The head of a column: its letter as a faint mark in the margin, and on option pages its name. */
+export function drawHeader(page: Page, column: number, th: HTMLTableCellElement): void {
+  const label = th.querySelector(".colHeader");
+  if (!label) return;
+  const name = isOptionPage(page) ? (page.rows[0]?.[column] ?? "") : "";
+  const isCorner = column < 0 || th.previousElementSibling === null;
+  label.replaceChildren(
+    ...(isCorner ? [] : [part("letter", columnName(column)), ...(name ? [part("name", name)] : [])]),
+  );
+  th.classList.toggle("right", isOptionPage(page) && column >= firstOption);
+}

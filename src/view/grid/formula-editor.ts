@@ -1,0 +1,90 @@
+import { TextEditor } from "handsontable/editors/textEditor";
+import { columnsOf, firstOption, type Page } from "../../notebook/model";
+import { rowEntry } from "../../notebook/row-entry";
+import { type Cell, cellName } from "../block";
+import { type Desk, firstLine } from "../desk";
+import { beginPointing, endPointing, type Pointing } from "../pointing";
+import { FormulaTyping } from "../typing/formula-typing";
+import type { KnownFunction } from "../typing/known-function";
+
+/** The values of a row that is picked from a list, for its option cells. */
+export function choicesAt(desk: Desk, page: Page, cell: Cell): readonly string[] {
+  if (cell.column < firstOption) return [];
+  return (rowEntry(desk.notebook, page, cell.row)?.choices ?? []).map(String);
+}
+
+const steps: Readonly<Record<string, readonly [number, number]>> = {
+  ArrowUp: [-1, 0],
+  ArrowDown: [1, 0],
+  ArrowLeft: [0, -1],
+  ArrowRight: [0, 1],
+};
+
+/** The editor of a cell: the plain text field of the grid with our help while typing. */
+export function formulaEditor(desk: Desk, functions: () => readonly KnownFunction[]): typeof TextEditor {
+  return class FormulaEditor extends TextEditor {
+    // Declared only: a field with a value would be set after the base class has made its elements.
+    declare private typing: FormulaTyping | undefined;
+    declare private pointing: Pointing | undefined;
+    declare private pointed: Cell | undefined;
+
+    static override get EDITOR_TYPE(): string {
+      return "formula";
+    }
+
+    override createElements(): void {
+      super.createElements();
+      // The grid selects the whole text a moment after a key has opened the editor; the next key would replace the
+      // first one. While it is open, nothing may select behind the person's back.
+      const field = this.TEXTAREA;
+      const select = field.select.bind(field);
+      field.select = () => {
+        if (!this.isOpened()) select();
+      };
+      field.setAttribute("aria-label", "Cell");
+      field.spellcheck = false;
+    }
+
+    override open(): void {
+      super.open();
+      const { page } = desk;
+      const home: Cell = { row: (this.row ?? 0) + firstLine(page), column: this.col ?? 0 };
+      this.TEXTAREA.setAttribute("aria-label", `Text of ${cellName(home)}`);
+      this.pointed = undefined;
+      this.typing?.stop();
+      const typing = new FormulaTyping(this.TEXTAREA, {
+        functions: functions(),
+        choices: choicesAt(desk, page, home),
+        arrow: (key) => (this.isInFullEditMode() ? undefined : this.arrowPoint(page, home, key)),
+        changed: () => this.autoResize.resize(),
+      });
+      this.typing = typing;
+      this.pointing = {
+        home: page.id,
+        takes: () => typing.takesPointing,
+        put: (reference) => {
+          this.pointed = undefined;
+          typing.point(reference);
+        },
+      };
+      beginPointing(this.pointing);
+    }
+
+    override close(): void {
+      this.typing?.stop();
+      this.typing = undefined;
+      endPointing(this.pointing);
+      super.close();
+    }
+
+    /** An arrow key after an operator points at the next cell, beginning beside the one that is edited. */
+    private arrowPoint(page: Page, home: Cell, key: string): string {
+      const [down, right] = steps[key] ?? [0, 0];
+      const from = this.typing?.isPointing ? (this.pointed ?? home) : home;
+      const row = Math.max(firstLine(page), Math.min(from.row + down, page.rows.length - 1));
+      const column = Math.max(0, Math.min(from.column + right, columnsOf(page) - 1));
+      this.pointed = { row, column };
+      return cellName(this.pointed);
+    }
+  };
+}

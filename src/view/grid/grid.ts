@@ -1,0 +1,281 @@
+// Past 150 lines: the grid's instance, its settings and the hooks that share it are one thing.
+import Handsontable from "handsontable/base";
+import { registerEditor } from "handsontable/editors";
+import { Autofill, ManualColumnResize, registerPlugin } from "handsontable/plugins";
+import type { Change } from "../../notebook/live";
+import { textAt } from "../../notebook/model";
+import { inBackground } from "../background";
+import { type Block, type Cell, cellName, edges, one } from "../block";
+import type { Desk } from "../desk";
+import { clearBlock } from "../edits/clear-block";
+import type { Clipboard } from "../edits/clipboard";
+import { fillBlock } from "../edits/fill-block";
+import { closedCell, typeInto } from "../edits/type-into";
+import type { KnownFunction } from "../typing/known-function";
+import { listenToClipboard } from "./clipboard-events";
+import { drawHeader } from "./draw-header";
+import { formulaEditor } from "./formula-editor";
+import { LayOut, rowNumbers } from "./lay-out";
+import { MousePointing } from "./mouse-pointing";
+import { describeCell, paintCell } from "./paint-cell";
+import { paperTheme } from "./paper-theme";
+
+registerPlugin(Autofill);
+registerPlugin(ManualColumnResize);
+
+const licence = import.meta.env.VITE_GRID_LICENCE || "non-commercial-and-evaluation";
+
+/** The grid never holds a value: every cell is asked for when it is drawn. */
+const nothing = ({ rows, columns }: { readonly rows: number; readonly columns: number }): null[][] =>
+  Array.from({ length: rows }, () => Array.from({ length: columns }, () => null));
+
+/** A place as the library gives it. */
+interface Place {
+  readonly row: number | null;
+  readonly col: number | null;
+}
+
+/** The page's cells on the screen. It shows the notebook and hands every wish over; it changes nothing itself. */
+export class Grid {
+  private readonly hot: Handsontable;
+  private readonly layOut: LayOut;
+  /** Selections that are made here and not by the person. */
+  private isShowing = false;
+
+  constructor(
+    private readonly host: HTMLElement,
+    private readonly desk: Desk,
+    private readonly clipboard: Clipboard,
+    functions: () => readonly KnownFunction[],
+    openMenu: (x: number, y: number) => void,
+  ) {
+    registerEditor("formula", formulaEditor(desk, functions));
+    this.layOut = new LayOut(desk, clipboard, host);
+    this.hot = new Handsontable(host, this.settings());
+    host.addEventListener("contextmenu", (event) => {
+      event.preventDefault();
+      openMenu(event.clientX, event.clientY);
+    });
+    this.hot.rootElement.setAttribute("aria-label", "Cells of the page");
+    desk.subscribe((happening) => {
+      if (happening.kind === "change") this.follow(happening.change);
+      else if (happening.kind === "selection") this.select(this.desk.block);
+      else if (happening.kind === "page" || happening.kind === "opened") this.show();
+    });
+    new ResizeObserver(() => this.fit()).observe(host);
+    const isHere = () => this.hot.isListening() && !this.isEditing && host.contains(document.activeElement);
+    listenToClipboard(clipboard, isHere, () => this.hot.render());
+    this.select(desk.block);
+  }
+
+  /** Puts the keyboard into the cells. */
+  focus(): void {
+    const { from, to } = this.desk.block;
+    this.hot.selectCell(this.layOut.row(from.row), from.column, this.layOut.row(to.row), to.column, false);
+  }
+
+  /** Where the selected cell stands on the screen, for the menu that the keyboard opens. */
+  get cellBox(): DOMRect | undefined {
+    const { from } = this.desk.block;
+    return this.hot.getCell(this.layOut.row(from.row), from.column, true)?.getBoundingClientRect();
+  }
+
+  get isEditing(): boolean {
+    return this.hot.getActiveEditor()?.isOpened() ?? false;
+  }
+
+  /** Makes the selected columns wider or narrower, as dragging their edge does. */
+  widen(by: number): void {
+    const { left, right } = edges(this.desk.block);
+    for (let column = left; column <= right; column++) this.layOut.setWidth(column, this.layOut.width(column) + by);
+    this.hot.render();
+  }
+
+  private settings(): Handsontable.GridSettings {
+    const { layOut, desk } = this;
+    const pointing = new MousePointing(desk, layOut);
+    return {
+      ...layOut.frozen,
+      data: nothing(layOut.size),
+      licenseKey: licence,
+      theme: paperTheme,
+      width: "100%",
+      height: "100%",
+      colHeaders: true,
+      rowHeaders: (row: number) => String(layOut.line(row) + 1),
+      rowHeaderWidth: rowNumbers,
+      colWidths: (column: number) => layOut.width(column),
+      rowHeights: (row: number) => layOut.height(row),
+      manualColumnResize: true,
+      fillHandle: { autoInsertRow: false },
+      selectionMode: "range",
+      outsideClickDeselects: false,
+      autoColumnSize: false,
+      autoRowSize: false,
+      imeFastEdit: true,
+      wordWrap: false,
+      editor: "formula",
+      sanitizer: () => "",
+      renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) =>
+        paintCell(td, layOut.look(row, column), layOut.marks(row, column)),
+      afterRenderer: (td, row, column) => describeCell(td, layOut.look(row, column)),
+      cells: (row: number, column: number) => ({ readOnly: this.closed(row, column) !== undefined }),
+      modifySourceData: (row, column, holder, mode) => {
+        if (mode === "get") holder.value = textAt(layOut.page, layOut.line(row), Number(column));
+      },
+      beforeChange: (changes) => {
+        this.take(changes.filter((change) => change !== null));
+        return false;
+      },
+      beforeCreateRow: () => false,
+      beforeCreateCol: () => false,
+      beforeRemoveRow: () => false,
+      beforeRemoveCol: () => false,
+      beforeAutofill: (_data, source, target) => {
+        fillBlock(desk, this.block(source.from, source.to), this.block(target.from, target.to));
+        return false as never;
+      },
+      afterGetColHeader: (column, th) => drawHeader(layOut.page, column, th),
+      afterColumnResize: (width, column) => this.keepWidth(column, width),
+      afterSelection: (row, col, row2, col2) => {
+        if (!this.isShowing) desk.select(this.block({ row, col }, { row: row2, col: col2 }));
+      },
+      beforeOnCellMouseDown: (event, { row, col }) => pointing.pressed(event, row ?? -1, col ?? -1),
+      beforeOnCellMouseOver: (event, { row, col }) => pointing.dragged(event, row ?? -1, col ?? -1),
+      beforeKeyDown: (event) => this.key(event),
+    };
+  }
+
+  /** Headers count as the first row or column: their press selects all that is under them. */
+  private block(from: Place, to: Place): Block {
+    const cell = ({ row, col }: Place): Cell => ({
+      row: this.layOut.line(Math.max(0, row ?? 0)),
+      column: Math.max(0, col ?? 0),
+    });
+    return { from: cell(from), to: cell(to) };
+  }
+
+  private closed(row: number, column: number): string | undefined {
+    return closedCell(this.desk, this.layOut.page, { row: this.layOut.line(row), column });
+  }
+
+  /** Runs something during which the library may select cells on its own account. */
+  private quietly(act: () => void): void {
+    this.isShowing = true;
+    act();
+    this.isShowing = false;
+  }
+
+  private fit(): void {
+    if (this.host.clientWidth === 0) return;
+    this.layOut.measure();
+    const { fixedColumnsStart, fixedRowsTop } = this.hot.getSettings();
+    const { frozen } = this.layOut;
+    if (fixedColumnsStart !== frozen.fixedColumnsStart || fixedRowsTop !== frozen.fixedRowsTop) {
+      this.quietly(() => this.hot.updateSettings(frozen));
+    }
+    this.hot.refreshDimensions();
+    this.hot.render();
+  }
+
+  /** Makes the library's empty table as large as the page. */
+  private resize(): void {
+    const { rows, columns } = this.layOut.size;
+    if (this.hot.countRows() !== rows || this.hot.countCols() !== columns)
+      this.hot.updateData(nothing({ rows, columns }));
+    this.hot.updateSettings(this.layOut.frozen);
+  }
+
+  /** Shows the desk's page; what was being typed belongs to the page that is left. */
+  private show(): void {
+    if (this.isEditing) this.hot.getActiveEditor()?.finishEditing(false);
+    this.quietly(() => {
+      this.hot.deselectCell();
+      this.layOut.follow();
+      this.layOut.measure();
+      this.resize();
+      this.hot.scrollViewportTo({ row: 0, col: 0 });
+    });
+    this.select(this.desk.block);
+  }
+
+  private follow(change: Change): void {
+    const before = this.layOut.page;
+    this.layOut.follow();
+    const { page, size } = this.layOut;
+    if (before.id !== page.id) {
+      this.show();
+    } else if (this.hot.countRows() !== size.rows || this.hot.countCols() !== size.columns) {
+      this.layOut.measure();
+      this.quietly(() => this.resize());
+      this.hot.render();
+      this.select(this.desk.block);
+    } else {
+      const rows = change.cells.filter((cell) => cell.page === page.id).map(({ row }) => this.layOut.row(row));
+      const isTaller = rows.some((row) => row >= 0 && this.layOut.isHeightDue(row));
+      if (change.structure || isTaller) {
+        this.layOut.measure();
+        this.hot.render();
+      } else this.paint(new Set(rows));
+    }
+  }
+
+  /** Draws the cells of these rows that are in sight; a whole row because its digits follow its largest value. */
+  private paint(rows: ReadonlySet<number>): void {
+    for (const row of rows) {
+      for (let column = 0; column < this.layOut.size.columns; column++) {
+        const td = row < 0 ? undefined : this.hot.getCell(row, column, true);
+        if (!td) continue;
+        // The library's own classes stay: they say what is selected.
+        const kept = [...td.classList].filter((name) => /^(area|current|highlight|ht|fullySelected)/.test(name));
+        const look = this.layOut.look(row, column);
+        paintCell(td, look, [this.layOut.marks(row, column), ...kept].join(" "));
+        describeCell(td, look);
+      }
+    }
+  }
+
+  private select({ from, to }: Block): void {
+    const wanted = [this.layOut.row(from.row), from.column, this.layOut.row(to.row), to.column] as const;
+    const present = this.hot.getSelectedLast();
+    if (this.isEditing || wanted.every((place, i) => place === present?.[i])) return;
+    this.quietly(() => this.hot.selectCell(...wanted, true, false));
+  }
+
+  private take(changes: readonly unknown[][]): void {
+    const typed = changes.map(([row, column, , text]) => ({
+      row: this.layOut.line(Number(row)),
+      column: Number(column),
+      typed: typeof text === "string" ? text : "",
+    }));
+    const [first] = typed;
+    if (!first) return;
+    if (typed.length > 1 && typed.every((cell) => cell.typed === "")) {
+      clearBlock(this.desk);
+      return;
+    }
+    const label = typed.length === 1 ? `value of ${cellName(first)}` : `values of ${typed.length} cells`;
+    const block = typed.length === 1 ? one(first) : this.desk.block;
+    inBackground(typeInto(this.desk, this.layOut.page, typed, label, block));
+  }
+
+  private keepWidth(column: number, width: number): void {
+    // The library keeps widths by place and would give this one to whatever stands there later.
+    this.hot.getPlugin("manualColumnResize").clearManualSize(column);
+    this.layOut.setWidth(column, width);
+    this.hot.render();
+  }
+
+  private key(event: KeyboardEvent): void {
+    if (this.isEditing) return;
+    const isTyping = event.key.length === 1 && !event.ctrlKey && !event.metaKey && !event.altKey;
+    if (isTyping || event.key === "Enter" || event.key === "F2") {
+      const closed = closedCell(this.desk, this.layOut.page, this.desk.block.from);
+      if (closed) this.desk.say(closed, "refused");
+    }
+    if (event.key === "Escape" && this.clipboard.waiting) {
+      this.clipboard.forget();
+      this.hot.render();
+    }
+  }
+}

@@ -1,0 +1,114 @@
+import { columnsOf, isOptionPage, type Page } from "../../notebook/model";
+import { edges } from "../block";
+import { type Desk, firstLine } from "../desk";
+import type { Clipboard } from "../edits/clipboard";
+import { rowDecimals } from "../shown/row-decimals";
+import { cellLook, type Look } from "./cell-look";
+import { columnWidths, frozenColumns, rowHeight } from "./column-widths";
+import { hasTitleLine } from "./free-row";
+
+/** Width of the row numbers in px. */
+export const rowNumbers = 36;
+const scrollBar = 14;
+const usualWidth = 90;
+const usualHeight = 25;
+
+/**
+ * What the grid shows of a page and where: looks, widths, heights. Rows are the grid's own, counted from 0 below the
+ * column names; `line` is the same row as the page counts it.
+ */
+export class LayOut {
+  page: Page;
+  private widths: readonly number[] = [];
+  private heights: readonly number[] = [];
+  /** Widths that a person has set, by page and column. */
+  private readonly ownWidths = new Map<string, Map<number, number>>();
+  private readonly decimals = new Map<number, number | undefined>();
+
+  constructor(
+    private readonly desk: Desk,
+    private readonly clipboard: Clipboard,
+    private readonly host: HTMLElement,
+  ) {
+    this.page = desk.page;
+    this.measure();
+  }
+
+  line(row: number): number {
+    return row + firstLine(this.page);
+  }
+
+  row(line: number): number {
+    return line - firstLine(this.page);
+  }
+
+  get size(): { readonly rows: number; readonly columns: number } {
+    return { rows: this.page.rows.length - firstLine(this.page), columns: columnsOf(this.page) };
+  }
+
+  width(column: number): number {
+    return this.widths[column] ?? usualWidth;
+  }
+
+  height(row: number): number {
+    return this.heights[row] ?? usualHeight;
+  }
+
+  setWidth(column: number, width: number): void {
+    const own = this.ownWidths.get(this.page.id) ?? new Map<number, number>();
+    own.set(column, Math.max(40, Math.min(width, 900)));
+    this.ownWidths.set(this.page.id, own);
+    this.measure();
+  }
+
+  /** Follows the desk's page after a change of its cells. */
+  follow(): void {
+    this.page = this.desk.page;
+    this.decimals.clear();
+  }
+
+  /** Works out widths and heights anew. */
+  measure(): void {
+    this.decimals.clear();
+    const own = this.ownWidths.get(this.page.id);
+    const look = (line: number, column: number) => this.look(this.row(line), column);
+    this.widths = columnWidths(this.page, look, this.room).map((width, column) => own?.get(column) ?? width);
+    this.heights = Array.from({ length: this.size.rows }, (_, row) =>
+      rowHeight(this.page, this.line(row), look, this.widths),
+    );
+  }
+
+  /** Whether a row would need another height than it has. */
+  isHeightDue(row: number): boolean {
+    const look = (line: number, column: number) => this.look(this.row(line), column);
+    return rowHeight(this.page, this.line(row), look, this.widths) !== this.height(row);
+  }
+
+  get frozen(): { readonly fixedColumnsStart: number; readonly fixedRowsTop: number } {
+    return {
+      fixedColumnsStart: frozenColumns(this.page, this.widths, this.room),
+      fixedRowsTop: !isOptionPage(this.page) && hasTitleLine(this.page) ? 1 : 0,
+    };
+  }
+
+  look(row: number, column: number): Look {
+    const { live } = this.desk;
+    const line = this.line(row);
+    if (!live) return { shape: "blank", text: "" };
+    if (!this.decimals.has(line)) this.decimals.set(line, rowDecimals(live, this.page, line));
+    return cellLook(live, this.page, line, column, this.decimals.get(line));
+  }
+
+  /** Classes that do not come from the cell itself. */
+  marks(row: number, column: number): string {
+    const { waiting } = this.clipboard;
+    if (waiting?.page !== this.page.id) return "";
+    const { top, left, bottom, right } = edges(waiting.block);
+    const line = this.line(row);
+    return line >= top && line <= bottom && column >= left && column <= right ? " cut" : "";
+  }
+
+  private get room(): number {
+    return this.host.clientWidth - rowNumbers - scrollBar;
+  }
+}

@@ -1,0 +1,59 @@
+import type { Look } from "./cell-look";
+
+/** What a cell's element shows now, so that it is left alone when nothing changed. */
+const painted = new WeakMap<HTMLElement, string>();
+
+function part(name: string, text?: string): HTMLElement {
+  const element = document.createElement("span");
+  element.className = name;
+  if (text !== undefined) element.textContent = text;
+  return element;
+}
+
+/** A scale with the limit in its middle: the bar goes right as far as there is to spare, left as far as is missing. */
+function gauge(margin: number): HTMLElement {
+  const element = part("gauge");
+  const share = Math.max(-1, Math.min(1, margin / 0.5));
+  const bar = part("bar");
+  bar.style.setProperty("--share", String(Math.abs(share)));
+  element.append(bar);
+  return element;
+}
+
+/** A look that is drawn with more than a text. */
+function parts(look: Look): HTMLElement[] {
+  switch (look.shape) {
+    case "holds":
+    case "short":
+      return look.margin === undefined
+        ? [part("shape"), part("words", look.text)]
+        : [gauge(look.margin), part("words", look.text)];
+    case "open":
+    case "error":
+    case "caution":
+    case "hold":
+      return [part("shape"), part("words", look.text)];
+    default:
+      return [part("words", look.text)];
+  }
+}
+
+/** Draws a cell; the grid has taken the classes away before. */
+export function paintCell(td: HTMLTableCellElement, look: Look, extra = ""): void {
+  td.className = `cell ${look.shape}${look.isRight ? " right" : ""}${look.isSpilled ? " spilled" : ""}${look.isWrapped ? " wrapped" : ""}${extra}`;
+  const key = `${look.shape}\n${look.text}\n${look.margin ?? ""}`;
+  if (painted.get(td) === key) return;
+  painted.set(td, key);
+  if (look.text === "") td.replaceChildren();
+  else td.replaceChildren(...parts(look));
+}
+
+/** What a cell says to those who do not see it, and on hovering; after the grid has drawn it. */
+export function describeCell(td: HTMLTableCellElement, look: Look): void {
+  const { sentence, text } = look;
+  if (look.shape === "error" || look.shape === "open") td.setAttribute("aria-invalid", "true");
+  else td.removeAttribute("aria-invalid");
+  const title = sentence ?? (text.length > 12 ? text : "");
+  if (title) td.title = title;
+  else td.removeAttribute("title");
+}

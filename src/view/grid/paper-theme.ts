@@ -1,0 +1,52 @@
+import { mainTheme, registerTheme } from "handsontable/themes";
+
+/**
+ * The page's own paper and ink, by its variables, so that light and dark follow the page. In this library's names the
+ * "vertical" border is the line under a row.
+ */
+export const paperTheme = registerTheme({
+  ...mainTheme,
+  name: "paper",
+  density: "compact",
+  tokens: {
+    ...mainTheme.tokens,
+    fontFamily: "'IBM Plex Sans', sans-serif",
+    fontSize: "13.5px",
+    lineHeight: "18px",
+    borderColor: "var(--rule)",
+    borderRadius: "0px",
+    tableTransition: "0s",
+    accentColor: "var(--ink)",
+    foregroundColor: "var(--ink)",
+    foregroundSecondaryColor: "var(--soft)",
+    backgroundColor: "var(--paper)",
+    backgroundSecondaryColor: "var(--paper)",
+    readOnlyColor: "var(--ink)",
+    cellHorizontalBorderColor: "transparent",
+    cellVerticalBorderColor: "var(--rule)",
+    cellReadOnlyBackgroundColor: "var(--paper)",
+    cellSelectionBorderColor: "var(--ink)",
+    cellSelectionBackgroundColor: "var(--pick-strong)",
+    cellEditorForegroundColor: "var(--ink)",
+    cellEditorBackgroundColor: "var(--field)",
+    headerForegroundColor: "var(--ink)",
+    headerBackgroundColor: "var(--paper)",
+    headerHighlightedForegroundColor: "var(--ink)",
+    headerHighlightedBackgroundColor: "var(--pick)",
+    headerActiveBorderColor: "var(--ink)",
+    headerActiveForegroundColor: "var(--ink)",
+    headerActiveBackgroundColor: "var(--pick)",
+    headerRowForegroundColor: "var(--soft)",
+    headerRowBackgroundColor: "var(--paper)",
+    headerRowHighlightedForegroundColor: "var(--ink)",
+    headerRowHighlightedBackgroundColor: "var(--pick)",
+    headerRowActiveForegroundColor: "var(--ink)",
+    headerRowActiveBackgroundColor: "var(--pick)",
+    cellAutofillBorderColor: "var(--paper)",
+    cellAutofillBackgroundColor: "var(--ink)",
+    cellAutofillFillBorderColor: "var(--ink)",
+    cellAutofillBorderRadius: "0px",
+    scrollbarTrackColor: "var(--paper)",
+    scrollbarThumbColor: "var(--rule-strong)",
+  },
+});

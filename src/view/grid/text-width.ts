@@ -1,0 +1,62 @@
+import type { Look, Shape } from "./cell-look";
+
+const context = document.createElement("canvas").getContext("2d");
+
+const sans = "13.5px 'IBM Plex Sans'";
+const small = "12px 'IBM Plex Sans'";
+const bold = "600 13.5px 'IBM Plex Sans'";
+export const headerFont = "600 12px 'IBM Plex Sans Condensed'";
+
+const fonts: Partial<Record<Shape, string>> = {
+  key: "11.5px 'IBM Plex Mono'",
+  basis: small,
+  unit: small,
+  error: small,
+  title: headerFont,
+  holds: bold,
+  short: bold,
+  open: bold,
+  caution: bold,
+  hold: bold,
+};
+
+/** Left and right padding of a cell with its border. */
+export const sides = 14;
+const markWidth = 15;
+const gaugeWidth = 43;
+
+/** Width of a text in px; a guess where the browser measures nothing. */
+export function textWidth(text: string, font: string): number {
+  if (!context) return text.length * 7;
+  context.font = font;
+  return context.measureText(text).width;
+}
+
+const extra = ({ shape, margin }: Look): number => {
+  if (margin !== undefined) return gaugeWidth;
+  return shape === "error" || shape === "open" || shape === "caution" || shape === "hold" ? markWidth : 0;
+};
+
+/** Width that a cell needs to show all of its text in one line, in px. */
+export const lookWidth = (look: Look): number => textWidth(look.text, fonts[look.shape] ?? sans) + extra(look) + sides;
+
+/** How many lines a text takes in a column of so many px. */
+export function linesOf(look: Look, width: number): number {
+  const room = width - sides - extra(look);
+  const font = fonts[look.shape] ?? sans;
+  const space = textWidth(" ", font);
+  let lines = 1;
+  let filled = 0;
+  for (const word of look.text.split(/\s+/)) {
+    const own = textWidth(word, font);
+    if (filled > 0 && filled + space + own > room) {
+      lines++;
+      filled = own;
+    } else filled += (filled > 0 ? space : 0) + own;
+    while (filled > room && room > 0) {
+      lines++;
+      filled -= room;
+    }
+  }
+  return lines;
+}

@@ -1,0 +1,178 @@
+import { html, nothing, render, type TemplateResult } from "lit/html.js";
+import { firstOption, isOptionPage, lead, type Page, pageById, textAt } from "../../notebook/model";
+import { rowEntry } from "../../notebook/row-entry";
+import { inBackground } from "../background";
+import { type Cell, cellName, one } from "../block";
+import type { Desk } from "../desk";
+import { closedCell, typeInto } from "../edits/type-into";
+import { cornerMark, openMark } from "../marks";
+import { beginPointing, endPointing, type Pointing } from "../pointing";
+import { rowDecimals } from "../shown/row-decimals";
+import { withUnit } from "../shown/unit-text";
+import { valueText } from "../shown/value-text";
+import { FormulaTyping } from "../typing/formula-typing";
+import type { KnownFunction } from "../typing/known-function";
+
+interface Origin {
+  readonly page: string;
+  readonly cell: Cell;
+  readonly text: string;
+}
+
+/** The line above the grid: which cell, what was typed (to read and to change), what it comes to. */
+export class CellLine {
+  readonly element = document.createElement("section");
+  private readonly where = document.createElement("div");
+  private readonly field = document.createElement("textarea");
+  private readonly worth = document.createElement("output");
+  private readonly sentence = document.createElement("p");
+  private typing: FormulaTyping | undefined;
+  private pointing: Pointing | undefined;
+  /** The cell that is typed into; it stays while other pages are looked at to point at their cells. */
+  private origin: Origin | undefined;
+
+  constructor(
+    private readonly desk: Desk,
+    private readonly functions: () => readonly KnownFunction[],
+    private readonly backToGrid: () => void,
+  ) {
+    this.element.className = "cell-line";
+    this.element.setAttribute("aria-label", "Selected cell");
+    this.where.className = "where";
+    this.worth.className = "worth";
+    this.sentence.className = "sentence";
+    this.field.rows = 1;
+    this.field.spellcheck = false;
+    this.field.autocomplete = "off";
+    this.field.addEventListener("focus", () => this.begin());
+    this.field.addEventListener("blur", () => this.commit());
+    this.field.addEventListener("keydown", (event) => this.key(event));
+    this.element.append(this.where, this.field, this.worth, this.sentence);
+  }
+
+  /** Whether a formula is being typed here, so that a change of page only looks for cells to point at. */
+  get isPointing(): boolean {
+    return this.origin !== undefined && this.field.value.startsWith("=");
+  }
+
+  focus(): void {
+    this.field.focus();
+  }
+
+  update(): void {
+    const page = (this.origin && pageById(this.desk.notebook, this.origin.page)) ?? this.desk.page;
+    const cell = this.origin?.cell ?? this.desk.block.from;
+    const text = textAt(page, cell.row, cell.column);
+    if (!this.origin) this.field.value = text;
+    const closed = closedCell(this.desk, page, cell);
+    this.field.readOnly = closed !== undefined;
+    this.field.setAttribute("aria-label", `What was typed in ${cellName(cell)}`);
+    render(this.place(page, cell), this.where);
+    render(this.value(page, cell), this.worth);
+    render(closed ?? this.about(page, cell), this.sentence);
+  }
+
+  private place(page: Page, cell: Cell): TemplateResult {
+    const row = page.rows[cell.row] ?? [];
+    const isOption = isOptionPage(page) && cell.column >= firstOption;
+    const quantity = isOptionPage(page) ? row[lead.quantity] : "";
+    const option = isOption ? page.rows[0]?.[cell.column] : isOptionPage(page) ? page.rows[0]?.[cell.column] : "";
+    const isAway = this.origin !== undefined && this.desk.page.id !== page.id;
+    return html`<b>${isAway ? `${page.name}, ` : ""}${cellName(cell)}</b>${quantity ? html`<span>${quantity}</span>` : nothing}${option ? html`<span>${option}</span>` : nothing}`;
+  }
+
+  private value(page: Page, cell: Cell): TemplateResult | string {
+    const { live } = this.desk;
+    if (!live) return "";
+    const value = live.value({ page: page.id, ...cell });
+    if (value.kind === "error") return html`<span class="short">${cornerMark} no value</span>`;
+    const unit = isOptionPage(page) && cell.column >= firstOption ? (page.rows[cell.row]?.[lead.unit] ?? "") : "";
+    if (value.kind !== "number") return valueText(value);
+    return withUnit(valueText(value, rowDecimals(live, page, cell.row)), unit);
+  }
+
+  /** The error's sentence where there is one, else what the row says of itself. */
+  private about(page: Page, cell: Cell): TemplateResult | string {
+    const { live, notebook } = this.desk;
+    const value = live?.value({ page: page.id, ...cell });
+    if (value?.kind === "error") {
+      const from = value.from ? ` It begins in ${value.from}.` : "";
+      return html`<span class="short">${cornerMark} ${value.sentence.replace(/^[a-z]/, (first) => first.toUpperCase())}.${from}</span>`;
+    }
+    if (!isOptionPage(page))
+      return value?.kind === "text" && value.text.length > 20 && textAt(page, cell.row, cell.column) !== value.text
+        ? value.text
+        : "";
+    const { low, high, choices } = rowEntry(notebook, page, cell.row) ?? {};
+    const unit = page.rows[cell.row]?.[lead.unit] ?? "";
+    const isOutside =
+      value?.kind === "number" &&
+      cell.column >= firstOption &&
+      ((low !== undefined && value.value < low) || (high !== undefined && value.value > high));
+    const limits =
+      low !== undefined && high !== undefined
+        ? `plausible ${low} to ${withUnit(String(high), unit)}`
+        : low !== undefined
+          ? `plausible from ${withUnit(String(low), unit)}`
+          : high !== undefined
+            ? `plausible up to ${withUnit(String(high), unit)}`
+            : "";
+    const basis = page.rows[cell.row]?.[lead.basis];
+    const words = value?.kind === "text" && value.text.length > 20 && cell.column >= firstOption ? value.text : "";
+    if (words) return words;
+    return html`${isOutside ? html`<span class="open">${openMark} Outside what is ${limits}: check it.</span> ` : nothing}
+      ${basis ? `Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? `One of ${choices.join(", ")}.` : ""}`;
+  }
+
+  private begin(): void {
+    const { page, block } = this.desk;
+    if (this.field.readOnly || this.origin) return;
+    const cell = block.from;
+    this.origin = { page: page.id, cell, text: this.field.value };
+    const isOption = isOptionPage(page) && cell.column >= firstOption;
+    const typing = new FormulaTyping(this.field, {
+      functions: this.functions(),
+      choices: isOption ? (rowEntry(this.desk.notebook, page, cell.row)?.choices ?? []).map(String) : [],
+    });
+    this.typing = typing;
+    this.pointing = { home: page.id, takes: () => typing.takesPointing, put: (reference) => typing.point(reference) };
+    beginPointing(this.pointing);
+  }
+
+  /** Ends the typing. @returns where it was, or undefined when nothing was being typed. */
+  private end(): Origin | undefined {
+    const { origin } = this;
+    this.typing?.stop();
+    this.typing = undefined;
+    endPointing(this.pointing);
+    this.origin = undefined;
+    return origin;
+  }
+
+  private commit(): void {
+    const typed = this.field.value.replace(/\n+$/, "");
+    const origin = this.end();
+    const page = origin && pageById(this.desk.notebook, origin.page);
+    if (origin && page) {
+      if (page.id !== this.desk.page.id) this.desk.select(one(origin.cell), page.id);
+      if (typed !== origin.text)
+        inBackground(typeInto(this.desk, page, [{ ...origin.cell, typed }], `value of ${cellName(origin.cell)}`));
+    }
+    this.update();
+  }
+
+  private key(event: KeyboardEvent): void {
+    if (event.isComposing) return;
+    if (event.key === "Enter" && !event.shiftKey && !event.altKey) {
+      event.preventDefault();
+      this.commit();
+      this.backToGrid();
+    } else if (event.key === "Escape") {
+      event.preventDefault();
+      const origin = this.end();
+      if (origin && origin.page !== this.desk.page.id) this.desk.select(one(origin.cell), origin.page);
+      this.update();
+      this.backToGrid();
+    }
+  }
+}

@@ -1,0 +1,57 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import type { Page } from "../../notebook/model";
+import type { Desk } from "../desk";
+import { cornerMark, openMark, ringMark } from "../marks";
+import { counted } from "../shown/count-words";
+import type { OptionStanding, Standing } from "../standing";
+
+/** More options than this are summed up in words alone. */
+const mostMarks = 8;
+
+const total = (standings: readonly OptionStanding[], which: "short" | "open"): number =>
+  standings.reduce((sum, standing) => sum + standing[which].length, 0);
+
+export const standingWords = (short: number, open: number): string => {
+  const parts = [short > 0 ? `${short} ${short === 1 ? "falls" : "fall"} short` : "", open > 0 ? `${open} open` : ""];
+  return parts.filter(Boolean).join(", ") || "all hold";
+};
+
+const markOf = ({ short, open }: OptionStanding): TemplateResult =>
+  short.length > 0
+    ? html`<span class="short">${cornerMark}</span>`
+    : open.length > 0
+      ? html`<span class="open">${openMark}</span>`
+      : html`<span class="holds">${ringMark}</span>`;
+
+function pageState(standings: readonly OptionStanding[] | undefined): TemplateResult | typeof nothing {
+  if (!standings) return nothing;
+  const judged = standings.filter(({ checks }) => checks.length > 0);
+  const [short, open] = [total(standings, "short"), total(standings, "open")];
+  const perOption = judged.map((one) => `${one.option} ${standingWords(one.short.length, one.open.length)}`);
+  return html`<small class=${short > 0 ? "short" : open > 0 ? "open" : "holds"} title=${perOption.join("\n")}>
+    ${judged.length <= mostMarks ? html`<span class="marks">${judged.map(markOf)}</span>` : nothing}
+    ${standingWords(short, open)}<span class="unseen">: ${perOption.join(", ")}</span>
+  </small>`;
+}
+
+/** The pages in the order of the job, each with how its checks stand for every option. */
+export function pageList(desk: Desk, standing: Standing | undefined, go: (page: Page) => void): TemplateResult {
+  const { notebook, page: shown } = desk;
+  return html`<ol class="pages">
+    ${notebook.pages.map(
+      (page, i) => html`<li>
+        <button
+          type="button"
+          data-page=${page.name}
+          aria-current=${page.id === shown.id ? "page" : nothing}
+          @mousedown=${(event: Event) => event.preventDefault()}
+          @click=${() => go(page)}
+        >
+          <span class="number">${i + 1}</span>
+          <span class="name">${page.name}${pageState(standing?.get(page.id))}</span>
+        </button>
+      </li>`,
+    )}
+  </ol>
+  <p class="unseen">${counted(notebook.pages.length, "page")}</p>`;
+}

@@ -1,0 +1,36 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import type { Notebook } from "../../notebook/model";
+
+/** `fuseRule` or `fuse_rule` -> `fuse rule`. */
+const spoken = (name: string): string =>
+  name
+    .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+    .replaceAll(/[_-]/g, " ")
+    .trim();
+
+/** What a setting says; a group of settings is spelled out. */
+function settingText(value: unknown): string {
+  if (typeof value === "string" || typeof value === "number") return String(value);
+  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (Array.isArray(value)) return value.map(settingText).join(", ");
+  if (value === null || typeof value !== "object") return "";
+  return Object.entries(value)
+    .map(([name, part]) => `${spoken(name)} ${settingText(part)}`)
+    .join(", ");
+}
+
+const cell = (name: string, text: string | undefined): TemplateResult | typeof nothing =>
+  text ? html`<div><dt>${name}</dt><dd>${text}</dd></div>` : nothing;
+
+/** The block at the foot of a drawing: what job, which revision, by which rules. */
+export function titleBlock({ about }: Notebook): TemplateResult {
+  const settings = Object.entries(about.settings ?? {}).map(([name, value]) => cell(spoken(name), settingText(value)));
+  return html`<dl class="title-block">
+    ${cell("job", about.title)} ${cell("revision", about.revision)} ${cell("date", about.date)}
+    ${cell("units", "as in each row; decimal point")} ${settings}
+    <div class="aid"><dt>note</dt><dd>
+      Planning aid. The boat's and the equipment's builder, class or national rules, local codes and licensed practice
+      decide.
+    </dd></div>
+  </dl>`;
+}

@@ -1,0 +1,26 @@
+import { html, type TemplateResult } from "lit/html.js";
+import type { Desk } from "../desk";
+import { redo, undo } from "../edits/back";
+import type { Wishes } from "../wishes";
+
+const arrow = (flip: boolean): TemplateResult =>
+  html`<svg class="mark" viewBox="0 0 15 15" aria-hidden="true"><path d=${flip ? "M9.5 2 13 5.5 9.5 9M13 5.5H6A4 4 0 0 0 6 13H8" : "M5.5 2 2 5.5 5.5 9M2 5.5H9A4 4 0 0 1 9 13H7"} fill="none" stroke="currentColor" stroke-width="1.5" /></svg>`;
+
+/** The few things that are done to a page, at its top right. */
+export function tools(desk: Desk, wishes: Pick<Wishes, "menu" | "options">): TemplateResult {
+  const steps = desk.live?.steps;
+  const menuUnder = (button: HTMLElement) => {
+    const { left, bottom } = button.getBoundingClientRect();
+    wishes.menu(left, bottom + 2);
+  };
+  return html`<div class="tools" role="group" aria-label="Changes">
+    <button type="button" class="step" ?disabled=${!steps?.undo} title=${steps?.undo ? `Undo ${steps.undo} (Ctrl+Z)` : "Nothing to undo"} @click=${() => undo(desk)}>
+      ${arrow(false)} Undo<span class="what">${steps?.undo ? ` ${steps.undo}` : ""}</span>
+    </button>
+    <button type="button" class="step" ?disabled=${!steps?.redo} title=${steps?.redo ? `Redo ${steps.redo} (Ctrl+Y)` : "Nothing to redo"} @click=${() => redo(desk)}>
+      ${arrow(true)} Redo<span class="what">${steps?.redo ? ` ${steps.redo}` : ""}</span>
+    </button>
+    <button type="button" ?disabled=${!desk.live} aria-haspopup="menu" @click=${(event: Event) => menuUnder(event.currentTarget as HTMLElement)}>Rows and cells</button>
+    <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.options}>Options</button>
+  </div>`;
+}

@@ -1,0 +1,78 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import { type Check, outcomeWords } from "../../notebook/verdict";
+import { cornerMark, openMark, ringMark } from "../marks";
+import { capital, countWord } from "../shown/count-words";
+import type { OptionStanding } from "../standing";
+
+/** With more options than this, those that hold are counted in one line. */
+const mostLines = 6;
+
+/** More failing checks than this are counted at the end of the sentence. */
+const mostLinks = 5;
+
+const list = (checks: readonly Check[], part: (check: Check) => TemplateResult): TemplateResult =>
+  html`${checks
+    .slice(0, mostLinks)
+    .map(
+      (check, i) => html`${i > 0 ? ", " : ""}${part(check)}`,
+    )}${checks.length > mostLinks ? `, and ${countWord(checks.length - mostLinks)} more` : ""}`;
+
+/** `falls short by 8 %` -> `by 8 %`, since the line has said that it falls short. */
+const amount = (check: Check): string =>
+  outcomeWords(check.outcome)
+    .replace(/^falls short /, "")
+    .replace(/^open: /, "");
+
+const lowerFirst = (text: string): string =>
+  /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
+
+function link(check: Check, words: string, select: (check: Check) => void): TemplateResult {
+  return html`<button type="button" class="link" @click=${() => select(check)}>${lowerFirst(check.quantity)}</button>${words.startsWith(",") ? "" : " "}${words}`;
+}
+
+function least(checks: readonly Check[]): Check | undefined {
+  const margin = ({ outcome }: Check) => (outcome.kind === "holds" ? outcome.margin : Number.POSITIVE_INFINITY);
+  return checks.reduce<Check | undefined>((low, one) => (low && margin(low) <= margin(one) ? low : one), undefined);
+}
+
+function sentence({ checks, short, open }: OptionStanding, select: (check: Check) => void): TemplateResult {
+  if (checks.length === 0) return html`<span class="soft">no check applies</span>`;
+  if (short.length === 0 && open.length === 0) {
+    const tightest = least(checks);
+    return html`<span class="holds">${ringMark} ${checks.length === 1 ? "one check, it holds" : `all ${countWord(checks.length)} hold`}${
+      tightest
+        ? html`; the least is ${link(tightest, outcomeWords(tightest.outcome).replace(/^holds/, ""), select)}`
+        : nothing
+    }</span>`;
+  }
+  const shortWords =
+    short.length === 0
+      ? nothing
+      : html`<span class="short">${cornerMark} ${countWord(short.length)} ${short.length === 1 ? "falls" : "fall"} short:
+        ${list(short, (check) => link(check, amount(check), select))}</span>`;
+  const openWords =
+    open.length === 0
+      ? nothing
+      : html`<span class="open">${openMark} ${countWord(open.length)} open:
+        ${list(open, (check) => link(check, `(${amount(check)})`, select))}</span>`;
+  return html`${shortWords} ${openWords}`;
+}
+
+/** What the page comes to: one sentence an option, its parts leading to their rows. */
+export function verdictLines(
+  standings: readonly OptionStanding[] | undefined,
+  select: (check: Check) => void,
+): TemplateResult | typeof nothing {
+  if (!standings) return nothing;
+  const line = (one: OptionStanding) => html`<div><dt>${one.option}</dt><dd>${sentence(one, select)}</dd></div>`;
+  if (standings.length <= mostLines) return html`<dl class="verdict">${standings.map(line)}</dl>`;
+  const failing = standings.filter(({ short, open }) => short.length + open.length > 0);
+  const holding = standings.length - failing.length;
+  return html`<dl class="verdict">
+    ${failing.slice(0, mostLines - 1).map(line)}
+    <div><dt>Others</dt><dd>
+      ${holding > 0 ? html`<span class="holds">${ringMark} ${capital(countWord(holding))} of ${standings.length} hold</span>` : nothing}
+      ${failing.length >= mostLines ? html`<span class="short">${cornerMark} ${countWord(failing.length - mostLines + 1)} more fall short or stand open</span>` : nothing}
+    </dd></div>
+  </dl>`;
+}

@@ -1,0 +1,148 @@
+import { html, nothing, render, type TemplateResult } from "lit/html.js";
+import { optionsOf, type Page } from "../notebook/model";
+import type { Check } from "../notebook/verdict";
+import { cellName, one } from "./block";
+import type { Desk, Happening } from "./desk";
+import { cornerMark, hullMark } from "./marks";
+import type { CellLine } from "./panels/cell-line";
+import type { Notes } from "./panels/notes";
+import { pageList } from "./panels/page-list";
+import { divider } from "./panels/side-width";
+import { titleBlock } from "./panels/title-block";
+import { tools } from "./panels/tools";
+import { verdictLines } from "./panels/verdict-lines";
+import type { working } from "./panels/working";
+import { newsOf, type Standing, standingOf } from "./standing";
+import type { Wishes } from "./wishes";
+
+/** Everything around the grid, drawn from the desk whenever something happens on it. */
+export class Shell {
+  private standing: Standing | undefined;
+  private news: readonly string[] = [];
+  private work: typeof working | undefined;
+  private isDue = false;
+  private isSideDue = false;
+
+  constructor(
+    private readonly desk: Desk,
+    private readonly root: HTMLElement,
+    private readonly gridHost: HTMLElement,
+    private readonly parts: { readonly line: CellLine; readonly notes: Notes },
+    private readonly wishes: Wishes,
+  ) {
+    root.replaceChildren();
+    desk.subscribe((happening) => this.follow(happening));
+    this.draw();
+  }
+
+  workWith(work: typeof working): void {
+    this.work = work;
+    this.due();
+  }
+
+  /** Draws once, soon, however much has happened until then. */
+  due(): void {
+    if (this.isDue) return;
+    this.isDue = true;
+    queueMicrotask(() => {
+      this.isDue = false;
+      this.draw();
+    });
+  }
+
+  private follow(happening: Happening): void {
+    if (happening.kind === "change" || happening.kind === "calculating" || happening.kind === "opened") {
+      const before = this.standing;
+      this.standing = this.desk.live && standingOf(this.desk.live);
+      const isComparable = happening.kind === "change" && !happening.change.structure && before && this.standing;
+      this.news = isComparable ? newsOf(before, this.standing as Standing) : [];
+    }
+    this.due();
+  }
+
+  private draw(): void {
+    render(this.page(), this.root);
+    this.parts.line.update();
+    if (this.isSideDue) return;
+    // The working is looked at after the cell is: it must not hold up the arrow keys.
+    this.isSideDue = true;
+    requestAnimationFrame(() => {
+      this.isSideDue = false;
+      const side = this.root.querySelector<HTMLElement>(".side-content");
+      if (side) render(this.side(), side);
+    });
+  }
+
+  private page(): TemplateResult {
+    const { desk, wishes } = this;
+    const { notebook, page } = desk;
+    const number = notebook.pages.indexOf(page) + 1;
+    document.title = `${page.name}, ${notebook.about.title}`;
+    return html`
+      <a class="skip" href="#cells" @click=${(event: Event) => {
+        event.preventDefault();
+        wishes.toCells();
+      }}>To the cells</a>
+      <nav class="left" aria-label="Pages of the notebook">
+        <p class="brand">${hullMark}<span>Athwart</span></p>
+        <p class="job">${notebook.about.title}</p>
+        <p class="soft options">${optionsOf(notebook).join(", ")}</p>
+        ${pageList(desk, this.standing, (one) => this.go(one))}
+        ${this.files()}
+      </nav>
+      <main>
+        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tools(desk, wishes)}</header>
+        ${verdictLines(this.standing?.get(page.id), (check) => this.show(check))}
+        ${this.parts.line.element}
+        ${this.gridHost}
+        <p class="keys soft">Enter or typing edits, = begins a formula, Shift F10 opens what can be done, Alt Page Up and Page Down turn the page, Escape then Tab leaves the cells.</p>
+        ${this.said()}
+      </main>
+      ${divider()}
+      <aside class="side" aria-label="Working and notes"><div class="side-content"></div></aside>
+      <footer aria-label="Title block">${titleBlock(notebook)}</footer>`;
+  }
+
+  private files(): TemplateResult {
+    const { desk, wishes } = this;
+    const off = !desk.live;
+    return html`<div class="files" role="group" aria-label="Files">
+      <p class="group">Notebook</p>
+      <button type="button" ?disabled=${off} @click=${wishes.openNotebook}>Open …</button>
+      <button type="button" ?disabled=${off} @click=${wishes.saveNotebook}>Save${desk.isUnsaved ? html`<span class="dot" title="Changed since it was opened or saved"></span><span class="unseen">, has changes</span>` : nothing}</button>
+      <p class="group">This page as CSV</p>
+      <button type="button" ?disabled=${off} @click=${wishes.importPage}>Import …</button>
+      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("typed")}title="What was typed, formulas included">Export</button>
+      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")}title="Results in the place of formulas">Values only</button>
+    </div>`;
+  }
+
+  private said(): TemplateResult {
+    const { kind, sentence } = this.desk.notice;
+    const news = kind === "refused" ? [] : this.news;
+    const shown = news.slice(0, 2).join("; ");
+    return html`<p class="said ${kind}" role="status">${kind === "refused" ? html`<span class="short">${cornerMark}</span> ` : nothing}${sentence}${
+      news.length > 0
+        ? html` <b>Changed: ${shown}${news.length > 2 ? `; and ${news.length - 2} more checks` : ""}.</b>`
+        : nothing
+    }</p>`;
+  }
+
+  private side(): TemplateResult {
+    const { desk } = this;
+    const { page, block, live } = desk;
+    const name = cellName(block.from);
+    return html`
+      ${live && this.work ? html`<h2>Working <em>${name}</em></h2>${this.work(live, page, block.from)}` : nothing}
+      ${this.parts.notes.show()}`;
+  }
+
+  private go(page: Page): void {
+    this.desk.go(page.id);
+  }
+
+  private show({ page, row, column }: Check): void {
+    this.desk.select(one({ row, column }), page.id);
+    this.wishes.toCells();
+  }
+}

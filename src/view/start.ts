@@ -1,0 +1,56 @@
+import { Desk } from "./desk";
+import { Clipboard } from "./edits/clipboard";
+import { listenToDrops } from "./files/incoming";
+import type { Grid } from "./grid/grid";
+import { listenToKeys } from "./keys";
+import { CellLine } from "./panels/cell-line";
+import { Notes } from "./panels/notes";
+import { Shell } from "./shell";
+import type { KnownFunction } from "./typing/known-function";
+import { wishesOf } from "./wishes";
+import { workedNotebook } from "./worked-notebook";
+
+const desk = new Desk(workedNotebook());
+const cells = document.createElement("div");
+cells.className = "cells";
+cells.id = "cells";
+
+let grid: Grid | undefined;
+let functions: readonly KnownFunction[] = [];
+const knownNow = () => functions;
+const wishes = wishesOf(desk, () => grid);
+const line = new CellLine(desk, knownNow, wishes.toCells);
+const notes = new Notes(desk, () => shell.due());
+const shell: Shell = new Shell(desk, document.querySelector("#desk") as HTMLElement, cells, { line, notes }, wishes);
+
+function failed(problem: unknown): void {
+  const cause = problem instanceof Error ? problem.message : String(problem);
+  desk.say(
+    `This did not work: ${cause}. What was typed before is kept; save the notebook, then load the page again.`,
+    "refused",
+  );
+}
+
+window.addEventListener("error", ({ error, message }) => failed(error ?? message));
+window.addEventListener("unhandledrejection", ({ reason }) => failed(reason));
+window.addEventListener("beforeunload", (event) => {
+  if (desk.isUnsaved) event.preventDefault();
+});
+listenToDrops(desk);
+listenToKeys(desk, () => cells.contains(document.activeElement) && !grid?.isEditing, wishes);
+
+// The page stands before the engine and the grid are there; both are fetched at once.
+const [calculator, { Grid: GridView }] = await Promise.all([
+  import("./calculator"),
+  import("./grid/grid"),
+  // Widths are measured with the page's own type.
+  document.fonts.load('400 13px "IBM Plex Sans"'),
+  document.fonts.load('600 13px "IBM Plex Sans"'),
+  document.fonts.load('600 12px "IBM Plex Sans Condensed"'),
+  document.fonts.load('400 12px "IBM Plex Mono"'),
+]);
+functions = calculator.knownFunctions;
+desk.calculateWith(calculator.calculate);
+shell.workWith(calculator.working);
+grid = new GridView(cells, desk, new Clipboard(desk), knownNow, wishes.menu);
+document.documentElement.dataset.ready = "true";

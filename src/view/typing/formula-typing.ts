@@ -1,0 +1,184 @@
+import { nothing, render } from "lit/html.js";
+import { argumentAtCaret, nameAtCaret, takesReference } from "./at-caret";
+import { type KnownFunction, suggestionsFor } from "./known-function";
+import { argumentHint, hintId, listId, ofFunction, optionId, type Suggestion, suggestionList } from "./typing-help";
+
+type Field = HTMLTextAreaElement | HTMLInputElement;
+
+export interface TypingOptions {
+  /** Everything that can be called. */
+  readonly functions: readonly KnownFunction[];
+  /** The values of a row that is picked from a list; empty for all others. */
+  readonly choices: readonly string[];
+  /** Answers an arrow key with the reference that it points to; undefined where arrows move the caret. */
+  readonly arrow?: (key: string) => string | undefined;
+  /** Told when the text changes by other means than the keyboard. */
+  readonly changed?: () => void;
+}
+
+/** Help while a cell's text is typed, in the grid and in the line above it: suggestions, hints, pointing at cells. */
+export class FormulaTyping {
+  private readonly popup = document.createElement("div");
+  private readonly stopping = new AbortController();
+  private suggestions: readonly Suggestion[] = [];
+  private active = 0;
+  private dismissed = "";
+  /** The reference that was pointed at last; pointing again replaces it. */
+  private pointed: { readonly start: number; readonly end: number } | undefined;
+
+  constructor(
+    private readonly field: Field,
+    private readonly options: TypingOptions,
+  ) {
+    this.popup.className = "typing-help";
+    (document.querySelector("main") ?? document.body).append(this.popup);
+    const { signal } = this.stopping;
+    field.addEventListener("keydown", (event) => this.onKey(event as KeyboardEvent), { capture: true, signal });
+    field.addEventListener("input", () => this.refresh(), { signal });
+    field.addEventListener("compositionend", () => this.refresh(), { signal });
+    document.addEventListener("selectionchange", () => this.refresh(), { signal });
+    window.addEventListener("resize", () => this.place(), { signal });
+    this.refresh();
+  }
+
+  stop(): void {
+    this.stopping.abort();
+    this.popup.remove();
+    for (const name of ["aria-controls", "aria-activedescendant", "aria-autocomplete", "aria-describedby"]) {
+      this.field.removeAttribute(name);
+    }
+  }
+
+  /** Whether a click on a cell puts its reference into the text. */
+  get takesPointing(): boolean {
+    return this.isPointing || takesReference(this.field.value, this.caret);
+  }
+
+  /** Whether the caret stands just after a reference that was pointed at. */
+  get isPointing(): boolean {
+    return this.pointed !== undefined && this.caret === this.pointed.end;
+  }
+
+  /** Puts a reference in at the caret, or in the place of the one pointed at just before. */
+  point(reference: string): void {
+    const start = this.isPointing && this.pointed ? this.pointed.start : this.caret;
+    this.replace(start, this.caret, reference);
+    this.pointed = { start, end: start + reference.length };
+    this.refresh();
+  }
+
+  private get caret(): number {
+    return this.field.selectionEnd ?? this.field.value.length;
+  }
+
+  private replace(start: number, end: number, by: string): void {
+    this.field.setRangeText(by, start, end, "end");
+    this.options.changed?.();
+  }
+
+  private onKey(event: KeyboardEvent): void {
+    if (event.isComposing || event.keyCode === 229) return;
+    const isOpen = this.suggestions.length > 0;
+    const take = () => {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+    };
+    if (event.key.startsWith("Arrow") && !event.shiftKey && !event.ctrlKey && !event.metaKey && !event.altKey) {
+      if (isOpen && (event.key === "ArrowDown" || event.key === "ArrowUp")) {
+        take();
+        const count = this.suggestions.length;
+        this.show((this.active + (event.key === "ArrowDown" ? 1 : count - 1)) % count);
+        return;
+      }
+      const reference = this.takesPointing ? this.options.arrow?.(event.key) : undefined;
+      if (reference === undefined) return;
+      take();
+      this.point(reference);
+      return;
+    }
+    if (!isOpen) return;
+    if (event.key === "Escape") {
+      take();
+      this.dismissed = this.field.value;
+      this.refresh();
+    } else if (event.key === "Tab" || event.key === "Enter") {
+      const suggestion = this.suggestions[this.active];
+      if (!suggestion) return;
+      // A complete name is not completed again: the key goes on to the cell. So does the one that picks a choice.
+      const isDone = suggestion.kind === "choice" || this.nameIs(suggestion.text);
+      if (!isDone) take();
+      if (suggestion.kind === "choice" || !isDone) this.pick(this.active);
+    }
+  }
+
+  private nameIs(name: string): boolean {
+    return nameAtCaret(this.field.value, this.caret)?.toUpperCase() === name;
+  }
+
+  private pick(index: number): void {
+    const suggestion = this.suggestions[index];
+    if (!suggestion) return;
+    if (suggestion.kind === "choice") {
+      this.replace(0, this.field.value.length, suggestion.text);
+      this.dismissed = this.field.value;
+    } else {
+      const typed = nameAtCaret(this.field.value, this.caret) ?? "";
+      const bracket = this.field.value[this.caret] === "(" ? "" : "(";
+      this.replace(this.caret - typed.length, this.caret, suggestion.text + bracket);
+    }
+    this.refresh();
+  }
+
+  private found(): readonly Suggestion[] {
+    const { value } = this.field;
+    if (value === this.dismissed && value !== "") return [];
+    const { choices, functions } = this.options;
+    if (choices.length > 0 && !value.startsWith("=")) {
+      const fitting = choices.filter((choice) => choice.toLowerCase().startsWith(value.toLowerCase()));
+      const shown = fitting.length === 0 || choices.includes(value) ? choices : fitting;
+      return shown.map((choice) => ({ text: choice, about: "", kind: "choice" }));
+    }
+    const letters = nameAtCaret(value, this.caret);
+    return letters === undefined ? [] : suggestionsFor(functions, letters).map(ofFunction);
+  }
+
+  private refresh(): void {
+    if (this.pointed && this.caret !== this.pointed.end) this.pointed = undefined;
+    const before = this.suggestions.map(({ text }) => text).join("\n");
+    this.suggestions = this.found();
+    const same = this.suggestions.map(({ text }) => text).join("\n") === before;
+    const chosen = this.suggestions.findIndex(({ kind, text }) => kind === "choice" && text === this.field.value);
+    this.show(same ? this.active : Math.max(0, chosen));
+  }
+
+  private show(active: number): void {
+    this.active = active;
+    const at = this.suggestions.length > 0 ? undefined : argumentAtCaret(this.field.value, this.caret);
+    const known = at && this.options.functions.find(({ name }) => name === at.call.name);
+    render(
+      [
+        suggestionList(this.suggestions, active, (index) => this.pick(index)),
+        at && known ? argumentHint(known, at) : nothing,
+      ],
+      this.popup,
+    );
+    const set = (name: string, value: string | undefined) =>
+      value === undefined ? this.field.removeAttribute(name) : this.field.setAttribute(name, value);
+    const isOpen = this.suggestions.length > 0;
+    this.field.setAttribute("aria-autocomplete", "list");
+    set("aria-controls", isOpen ? listId : undefined);
+    set("aria-activedescendant", isOpen ? optionId(active) : undefined);
+    set("aria-describedby", at && known ? hintId : undefined);
+    this.popup.querySelector('[aria-selected="true"]')?.scrollIntoView({ block: "nearest" });
+    this.place();
+  }
+
+  /** Under the text, or above it where there is no room below. */
+  private place(): void {
+    const field = this.field.getBoundingClientRect();
+    const { width, height } = this.popup.getBoundingClientRect();
+    const isBelow = field.bottom + height + 4 < window.innerHeight || field.top < height;
+    this.popup.style.left = `${Math.max(4, Math.min(field.left, window.innerWidth - width - 4))}px`;
+    this.popup.style.top = `${isBelow ? field.bottom + 2 : field.top - height - 2}px`;
+  }
+}

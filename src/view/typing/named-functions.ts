@@ -1,0 +1,33 @@
+import { type Argument, allowed, defaultOf, words } from "../../formula/arguments";
+import { catalogue } from "../../functions";
+import { unitText } from "../shown/unit-text";
+import { builtInFunctions } from "./built-in-functions";
+import type { KnownArgument, KnownFunction } from "./known-function";
+
+function known(name: string, argument: Argument): KnownArgument {
+  const otherwise = defaultOf(argument);
+  const unit = "unit" in argument && argument.unit !== "any" && argument.unit !== "1" ? unitText(argument.unit) : "";
+  return {
+    name: words(name),
+    about: argument.about,
+    unit,
+    allowed: allowed(argument),
+    isOptional: otherwise !== undefined,
+    otherwise: otherwise === undefined ? "" : String(otherwise),
+  };
+}
+
+const named: readonly KnownFunction[] = catalogue.map(({ name, title, args }) => ({
+  name,
+  title,
+  args: Object.entries(args).map(([argument, definition]) => known(argument, definition)),
+  repeats: false,
+  isNamed: true,
+}));
+
+/** Everything that can be typed before a bracket, by name. */
+export const knownFunctions: readonly KnownFunction[] = [...named, ...builtInFunctions];
+
+const byName = new Map(knownFunctions.map((one) => [one.name, one]));
+
+export const knownFunction = (name: string): KnownFunction | undefined => byName.get(name.toUpperCase());

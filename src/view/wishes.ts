@@ -1,0 +1,50 @@
+import { inBackground } from "./background";
+import type { Desk } from "./desk";
+import { chooseNotebook, chooseTable } from "./files/incoming";
+import { cellMenu } from "./grid/cell-menu";
+import type { Grid } from "./grid/grid";
+import { openMenu } from "./grid/menu";
+
+/** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
+export interface Wishes {
+  readonly options: () => void;
+  /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
+  readonly menu: (x?: number, y?: number) => void;
+  readonly openNotebook: () => void;
+  readonly saveNotebook: () => void;
+  readonly importPage: () => void;
+  readonly exportPage: (what: "typed" | "values") => void;
+  /** Puts the keyboard into the cells. */
+  readonly toCells: () => void;
+}
+
+async function exportPage(desk: Desk, what: "typed" | "values"): Promise<void> {
+  const [{ exportTyped, exportValues }, { handOut }] = await Promise.all([
+    import("./files/export-page"),
+    import("./files/hand-out"),
+  ]);
+  const { page, live } = desk;
+  if (!live) return;
+  const name = what === "typed" ? page.file : page.file.replace(/\.csv$/i, "-values.csv");
+  handOut(name, what === "typed" ? exportTyped(page) : exportValues(live, page), "text/csv;charset=utf-8");
+  desk.say(`${page.name} exported as ${name}.`);
+}
+
+/** @param grid answers undefined until it is loaded. */
+export function wishesOf(desk: Desk, grid: () => Grid | undefined): Wishes {
+  const options = () => inBackground(import("./dialogs/options").then(({ openOptions }) => openOptions(desk)));
+  const toCells = () => grid()?.focus();
+  return {
+    options,
+    toCells,
+    menu: (x, y) => {
+      const box = grid()?.cellBox;
+      const entries = cellMenu(desk, (by) => grid()?.widen(by), options);
+      openMenu("Rows and cells", entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
+    },
+    openNotebook: () => inBackground(chooseNotebook(desk)),
+    saveNotebook: () => inBackground(import("./files/notebook-file").then((files) => files.saveNotebook(desk))),
+    importPage: () => inBackground(chooseTable(desk)),
+    exportPage: (what) => inBackground(exportPage(desk, what)),
+  };
+}
