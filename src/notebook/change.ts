@@ -2,6 +2,8 @@ import type { Position } from "./model";
 
 /** What an edit, an undo or a redo changed. */
 export interface Change {
+  /** A new step, the last one taken back, or one of these done again. */
+  readonly way: "step" | "undo" | "redo";
   readonly label: string;
   /** Pages, rows, columns or options came, went or moved: positions noted before are void. */
   readonly structure: boolean;

@@ -29,6 +29,11 @@ export class History {
     return this.steps[this.done];
   }
 
+  /** All steps, the oldest first, and how many of them are done; the others can be done again. */
+  get all(): { readonly steps: readonly Step[]; readonly done: number } {
+    return { steps: this.steps, done: this.done };
+  }
+
   back(): Step | undefined {
     const step = this.last;
     if (step) this.done--;

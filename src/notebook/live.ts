@@ -1,4 +1,5 @@
 import { Engine, type EngineCell } from "../engine/engine";
+import type { Parsed } from "../engine/parsed";
 import { blank, type CellValue } from "../engine/value";
 import type { Change } from "./change";
 import { changedTexts, sameShape, type Written } from "./difference";
@@ -18,11 +19,16 @@ type Listener = (change: Change) => void;
 export class LiveNotebook {
   private current: Notebook;
   private engine: Engine;
-  private readonly history = new History();
   private readonly listeners = new Set<Listener>();
 
-  /** @throws Error when the notebook cannot be calculated at all (limits of the engine). */
-  constructor(notebook: Notebook) {
+  /**
+   * @param history the steps that led to this notebook, where they were kept; empty for one that is new.
+   * @throws Error when the notebook cannot be calculated at all (limits of the engine).
+   */
+  constructor(
+    notebook: Notebook,
+    private readonly history = new History(),
+  ) {
     this.current = notebook;
     this.engine = new Engine(notebook.pages);
   }
@@ -41,22 +47,29 @@ export class LiveNotebook {
     const before = this.current;
     const after = edit(before);
     if (after === before) return false;
-    this.show(label, after, at);
+    const cells = this.show(after);
     this.history.add({ label, before, after, at });
+    this.tell("step", label, at, cells);
     return true;
   }
 
   /** Takes the last step back; undefined when there is none. */
   undo(): Step | undefined {
-    const step = this.history.back();
-    if (step) this.show(step.label, step.before, step.at);
+    const step = this.history.last;
+    if (!step) return undefined;
+    const cells = this.show(step.before);
+    this.history.back();
+    this.tell("undo", step.label, step.at, cells);
     return step;
   }
 
   /** Does again what was taken back last; undefined when there is nothing. */
   redo(): Step | undefined {
-    const step = this.history.forward();
-    if (step) this.show(step.label, step.after, step.at);
+    const step = this.history.next;
+    if (!step) return undefined;
+    const cells = this.show(step.after);
+    this.history.forward();
+    this.tell("redo", step.label, step.at, cells);
     return step;
   }
 
@@ -92,9 +105,29 @@ export class LiveNotebook {
     return cell && this.engine.formula(cell);
   }
 
-  /** The values of a formula that stands in no cell of the notebook. */
-  calculate(formula: string): CellValue[][] {
-    return this.engine.calculate(formula);
+  /**
+   * The values of a formula that stands in no cell of the notebook.
+   *
+   * @param page the page that references without one mean; the first when left out.
+   */
+  calculate(formula: string, page?: string): CellValue[][] {
+    return this.engine.calculate(formula, this.sheetOf(page));
+  }
+
+  /** How the engine reads the formula of a cell; sheets in it are the places of pages in the notebook. */
+  parsed(at: Position): Parsed | undefined {
+    const cell = this.engineCell(at);
+    return cell && this.engine.parsed(cell);
+  }
+
+  /** How the engine reads a formula that stands in no cell; undefined when it does not show that. */
+  parse(formula: string, page?: string): Parsed | undefined {
+    return this.engine.parse(formula, this.sheetOf(page));
+  }
+
+  /** Whether `parsed` and `parse` can answer; without them the notebook calculates all the same. */
+  get showsFormulas(): boolean {
+    return this.engine.showsFormulas;
   }
 
   close(): void {
@@ -102,25 +135,41 @@ export class LiveNotebook {
     this.engine.dispose();
   }
 
+  private sheetOf(page: string | undefined): number {
+    return page === undefined
+      ? 0
+      : Math.max(
+          0,
+          this.current.pages.findIndex((one) => one.id === page),
+        );
+  }
+
   private engineCell(at: Position): EngineCell | undefined {
     const sheet = this.current.pages.findIndex((page) => page.id === at.page);
     return sheet < 0 ? undefined : { sheet, row: at.row, column: at.column };
   }
 
-  private show(label: string, after: Notebook, at: readonly Position[]): void {
+  /** Brings texts and engine to another state; the cells that changed, or undefined when everything may have. */
+  private show(after: Notebook): readonly EngineCell[] | undefined {
     const before = this.current;
-    const structure = !sameShape(before, after);
-    const cells = structure ? this.rebuild(after) : this.write(after, changedTexts(before, after));
+    const cells = sameShape(before, after) ? this.write(after, changedTexts(before, after)) : this.rebuild(after);
     this.current = after;
+    return cells;
+  }
+
+  private tell(
+    way: Change["way"],
+    label: string,
+    at: readonly Position[],
+    cells: readonly EngineCell[] | undefined,
+  ): void {
+    const { pages } = this.current;
     const change: Change = {
+      way,
       label,
-      structure: structure || cells === undefined,
+      structure: cells === undefined,
       at,
-      cells: (cells ?? []).map(({ sheet, row, column }) => ({
-        page: (after.pages[sheet] as Page).id,
-        row,
-        column,
-      })),
+      cells: (cells ?? []).map(({ sheet, row, column }) => ({ page: (pages[sheet] as Page).id, row, column })),
     };
     for (const listener of this.listeners) listener(change);
   }
