@@ -15,17 +15,15 @@ import { folderPath, openWorked, readWorked, workedFolders } from "./worked";
 describe.each(workedFolders)("the worked notebook %s", (folder) => {
   const live = openWorked(folder);
   const { notebook } = live;
-  const rows = notebook.pages
-    .filter(isOptionPage)
-    .flatMap((page) =>
-      page.rows.map((cells, row) => ({
-        page,
-        row,
-        cells,
-        kind: rowKind(page, row),
-        name: `${page.name} ${row + 1} ${cells[lead.key]}`,
-      })),
-    );
+  const rows = notebook.pages.filter(isOptionPage).flatMap((page) =>
+    page.rows.map((cells, row) => ({
+      page,
+      row,
+      cells,
+      kind: rowKind(page, row),
+      name: `${page.name} ${row + 1} ${cells[lead.key]}`,
+    })),
+  );
   const filled = rows.filter(({ kind }) => kind === "input" || kind === "result" || kind === "check");
 
   it("is saved byte for byte as it lies in its folder", () => {
