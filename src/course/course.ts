@@ -1,0 +1,41 @@
+import type { Notebook } from "../notebook/model";
+import { Refusal } from "../notebook/refusal";
+import { readTask } from "./read-task";
+import type { Task } from "./task";
+
+/** A course: the task pages of a notebook, in its order. */
+export interface Course {
+  readonly title: string;
+  /** Goes into every draw: another edition gives every trainee other numbers. */
+  readonly edition: string;
+  readonly tasks: readonly Task[];
+}
+
+/** What notebook.json calls a page that holds a task. */
+export const taskKind = "task";
+
+/** Reads the course in a notebook: its pages of the kind *task*. @throws Refusal for none, or one that cannot be read. */
+export function readCourse(notebook: Notebook): Course {
+  const { about, pages } = notebook;
+  const isTask = new Set(about.pages.filter((entry) => entry.kind === taskKind).map(({ file }) => file));
+  const found = pages.filter(({ file }) => isTask.has(file));
+  if (found.length === 0) {
+    throw new Refusal(`"${about.title}" has no tasks; give a page in notebook.json the field "kind": "${taskKind}".`);
+  }
+  const edition = about.settings?.edition;
+  return {
+    title: about.title,
+    edition: typeof edition === "string" || typeof edition === "number" ? String(edition) : "",
+    tasks: found.map((page, i) => readTask(page, i + 1)),
+  };
+}
+
+/** The task with a number or a title. @throws Refusal that says which there are. */
+export function taskBy(course: Course, wanted: string): Task {
+  const task = course.tasks.find(
+    ({ number, title }) => String(number) === wanted.trim() || title.toLowerCase() === wanted.trim().toLowerCase(),
+  );
+  if (task) return task;
+  const there = course.tasks.map(({ number, title }) => `${number} ${title}`).join(", ");
+  throw new Refusal(`There is no task "${wanted}" (there are ${there}).`);
+}

@@ -1,0 +1,90 @@
+import type { CellValue } from "../engine/value";
+import { Refusal } from "../notebook/refusal";
+import { canBeTold } from "./allowance";
+import { amountAt, countOf } from "./amount";
+import type { Course } from "./course";
+import type { Scalar } from "./scalar";
+import { drawsFor, traineeId } from "./seed";
+import type { Answer, Mistake, Task } from "./task";
+import { cellsOf, type Worked } from "./task-cells";
+
+/** A task with the numbers of one trainee. */
+export interface Numbers {
+  readonly task: Task;
+  readonly trainee: string;
+  /** What was drawn, by name. */
+  readonly drawn: ReadonlyMap<string, Scalar>;
+  readonly worked: Worked;
+  /** Mistakes that this trainee's numbers would not show; they are left out of marking. */
+  readonly hidden: ReadonlySet<Mistake>;
+}
+
+/** So many draws are made for numbers that show every mistake; then the best ones so far are taken. */
+const mostForMistakes = 80;
+const mostDraws = 400;
+
+export function scalarOf(value: CellValue | undefined): Scalar | undefined {
+  if (value?.kind === "number") return value.value;
+  return value?.kind === "text" ? value.text : undefined;
+}
+
+/** Why drawn values cannot be used, or undefined when they can. */
+function objection(task: Task, worked: Worked): string | undefined {
+  for (const [{ row, why }, value] of worked.requirements) {
+    if (value.kind === "error") return `row ${row}: ${value.sentence}`;
+    if (value.kind !== "flag") return `row ${row}: the condition is neither TRUE nor FALSE`;
+    if (!value.value) return `row ${row}: ${why || "the condition does not hold"}`;
+  }
+  for (const { row, name } of [...task.made, ...task.way]) {
+    const value = worked.values.get(name);
+    if (value?.kind === "error") return `row ${row}: ${value.sentence}`;
+    if (scalarOf(value) === undefined) return `row ${row}: ${name} is neither a number nor a text`;
+  }
+  return undefined;
+}
+
+/** The mistakes that lead to nothing, or to what another mistake or the right answer could be taken for. */
+function hiddenIn(answer: Answer, worked: Worked): readonly Mistake[] {
+  const told: Scalar[] = [scalarOf(worked.values.get(answer.name)) as Scalar];
+  return answer.mistakes.filter((mistake) => {
+    const value = scalarOf(worked.mistakes.get(mistake));
+    if (value === undefined || !told.every((one) => canBeTold(answer.allowance, value, one))) return true;
+    told.push(value);
+    return false;
+  });
+}
+
+/** A task for drawn values of any choice, as a slider gives them; the same checks, no drawing. */
+export function numbersFrom(task: Task, trainee: string, drawn: ReadonlyMap<string, Scalar>): Numbers | string {
+  const worked = cellsOf(task).work(drawn);
+  const why = objection(task, worked);
+  if (why !== undefined) return why;
+  return { task, trainee, drawn, worked, hidden: new Set(task.answers.flatMap((answer) => hiddenIn(answer, worked))) };
+}
+
+/**
+ * The numbers of one trainee in one task. The same course, edition, task and trainee give the same numbers, on any
+ * machine. Draws that break a condition of the page, or in which a mistake could pass for the right answer or for
+ * another mistake, are thrown away.
+ *
+ * @throws Refusal when no draw meets the conditions of the page.
+ */
+export function numbersFor(course: Course, task: Task, typed: string): Numbers {
+  const trainee = traineeId(typed);
+  if (trainee === "") throw new Refusal("A trainee needs a number or a name.");
+  const draw = drawsFor(course.edition, task.file, trainee);
+  let best: Numbers | undefined;
+  let last = "";
+  for (let i = 0; i < (best ? mostForMistakes : mostDraws); i++) {
+    const drawn = new Map(task.drawn.map(({ name, amount }) => [name, amountAt(amount, draw(countOf(amount)))]));
+    const numbers = numbersFrom(task, trainee, drawn);
+    if (typeof numbers === "string") {
+      last = numbers;
+      continue;
+    }
+    if (numbers.hidden.size === 0) return numbers;
+    if (!best || numbers.hidden.size < best.hidden.size) best = numbers;
+  }
+  if (best) return best;
+  throw new Refusal(`${task.file}: ${mostDraws} draws gave no numbers that the page allows; the last broke ${last}.`);
+}
