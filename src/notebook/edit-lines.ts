@@ -42,7 +42,7 @@ export function cutRows(rows: readonly Row[], cut: Cut, columns: number): readon
 }
 
 /** Lets rows or columns come or go on one page, and every formula of the notebook follow. */
-export function cutPage(notebook: Notebook, id: string, cut: Cut): Notebook {
+function cutPage(notebook: Notebook, id: string, cut: Cut): Notebook {
   const page = pageOf(notebook, id);
   const followed = mapFormulas(notebook, (formula, home) => cutFormula(formula, home.name, page.name, cut));
   return {

@@ -27,7 +27,7 @@ function checkName(notebook: Notebook, name: string): void {
  * A formula of one option as it reads for another: what points into the option's own columns moves along, what
  * points to the lead columns, to free sheets or to fixed columns stays.
  */
-export function formulaForOption(notebook: Notebook, home: Page, formula: string, by: number): string {
+function formulaForOption(notebook: Notebook, home: Page, formula: string, by: number): string {
   const move = (at: Corner): Corner =>
     at.column === undefined || at.fixedColumn || at.column < firstOption ? at : { ...at, column: at.column + by };
   return mapReferences(formula, (old) => {

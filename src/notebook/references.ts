@@ -14,7 +14,7 @@ export interface Reference {
   readonly to: Corner | undefined;
 }
 
-export const lost = "#REF!";
+const lost = "#REF!";
 
 const text = `"(?:[^"]|"")*"`;
 const page = `(?:'((?:[^']|'')+)'|([\\p{L}_][\\p{L}\\p{N}_]*))!`;

@@ -6,7 +6,7 @@ import { Refusal } from "./refusal";
 export type RowKind = "header" | "heading" | "input" | "result" | "check" | "note" | "empty";
 
 /** Unit that marks a check row. */
-export const marginUnit = "margin";
+const marginUnit = "margin";
 
 /**
  * What a row of an option page is: a row with only its first cell is a heading, a `margin` row is a check, any

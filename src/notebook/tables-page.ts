@@ -6,7 +6,7 @@ import { tablesToRead } from "../tables/to-read";
 import type { Row } from "./model";
 
 /** The tables that named functions read, each once, in the order in which they are used. */
-export function tablesOf(catalogue: readonly AnyDefinition[]): readonly Table[] {
+function tablesOf(catalogue: readonly AnyDefinition[]): readonly Table[] {
   const tables = catalogue.flatMap(({ steps }) =>
     steps.flatMap((step): readonly Table[] => {
       if (step.kind === "lookup") return [step.table];

@@ -13,7 +13,6 @@ export const shownChoices = {
 } as const;
 
 export type HeldUnit = keyof typeof shownChoices;
-export type ShownUnit = (typeof shownChoices)[HeldUnit][number];
 
 /** What a person chose, by the unit that the row holds; what is not named stays as it is held. */
 export type UnitWish = { readonly [U in HeldUnit]?: (typeof shownChoices)[U][number] };

@@ -49,7 +49,7 @@ Push a volt,share,1,quotient,=E2/E3,=F2/F3,=G2/G3
 
 export const sample = (): Notebook => readNotebook(sampleFiles);
 
-export function page(notebook: Notebook, name: string): Page {
+function page(notebook: Notebook, name: string): Page {
   const found = pageByName(notebook, name);
   if (!found) throw new Error(`no page ${name}`);
   return found;
