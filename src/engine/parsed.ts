@@ -33,3 +33,20 @@ export type Parsed =
 /** Said wherever the formula's parts would be shown, when the engine does not give them. */
 export const noParse =
   "This version of the calculation engine does not show how it reads a formula; results are not touched by that.";
+
+/** The formulas of which one is made, from left to right; none for a single number, text or reference. */
+export function partsOf(parsed: Parsed): readonly Parsed[] {
+  switch (parsed.kind) {
+    case "call":
+      return parsed.args;
+    case "operator":
+      return [parsed.left, parsed.right];
+    case "sign":
+    case "brackets":
+      return [parsed.of];
+    case "array":
+      return parsed.rows.flat();
+    default:
+      return [];
+  }
+}

@@ -1,0 +1,131 @@
+import type { Explanation, NamedSource } from "../formula/explanation";
+import { numberText } from "../formula/number-text";
+import { displayValue } from "../notebook/display";
+import { LiveNotebook } from "../notebook/live";
+import type { NamedCall } from "../notebook/named-calls";
+import { positionOf, readAddress } from "../notebook/rows";
+import { type NamedValue, type Working, workingOf } from "../notebook/working";
+import { readFolder } from "./folder";
+import { columns, Misuse, type Output } from "./output";
+
+const unitWord = (unit: string): string =>
+  unit === "" || unit === "1" || unit === "text" || unit === "any" ? "" : ` ${unit}`;
+
+const shown = (value: unknown): string =>
+  typeof value === "number"
+    ? numberText(value)
+    : Array.isArray(value)
+      ? `{${value.map(shown).join(", ")}}`
+      : String(value);
+
+const indented = (text: string, by: number): string => text.replace(/^(?=.)/gm, " ".repeat(by));
+
+/** Each source once, however many constants rest on it. */
+function sourceLines(explanation: Explanation): string[] {
+  const all: (NamedSource | undefined)[] = [...explanation.sources, ...explanation.steps.map(({ source }) => source)];
+  return [...new Set(all.flatMap((one) => (one ? [one.line] : [])))].map((line) => `source: ${line}`);
+}
+
+function explanationText(explanation: Explanation): string {
+  const args = explanation.arguments.map(({ words, value, given, unit, about, by, allowed, refusal }) => [
+    words,
+    refusal === undefined ? `${shown(value)}${unitWord(unit)}` : shown(given),
+    refusal ?? `${about}; ${by === "default" ? "by default" : "given"}, allowed ${allowed}`,
+  ]);
+  const constants = explanation.constants.map(({ words, value, unit, about, source }) => [
+    words,
+    `${numberText(value)}${unitWord(unit)}`,
+    `${about}; ${source.line}`,
+  ]);
+  const steps = explanation.steps
+    .filter(({ reached }) => reached)
+    .flatMap(({ symbols, numbers, value, unit, why, words, refusal }) => [
+      `${symbols.text}   (${why})`,
+      ...(numbers
+        ? [indented(`${numbers.text}${value === undefined ? "" : ` = ${shown(value)}${unitWord(unit)}`}`, 2)]
+        : []),
+      ...(words ? [indented(words, 2)] : []),
+      ...(refusal ? [indented(`refused: ${refusal}`, 2)] : []),
+    ]);
+  return [
+    explanation.title,
+    columns([...args, ...constants], () => false),
+    ...steps,
+    `valid: ${explanation.valid}`,
+    ...(explanation.caution ? [`caution: ${explanation.caution}`] : []),
+    ...sourceLines(explanation),
+  ].join("\n");
+}
+
+function callText({ cells, names, numbers, used, explanation, refusal }: NamedCall): string {
+  const result =
+    explanation?.result === undefined ? "" : ` = ${shown(explanation.result)}${unitWord(explanation.unit)}`;
+  return [
+    `${cells}${used ? "" : "   (in a branch that is not taken)"}`,
+    indented(
+      [
+        names,
+        numbers + result,
+        ...(refusal ? [`refused: ${refusal}`] : []),
+        ...(explanation ? [explanationText(explanation)] : []),
+      ].join("\n"),
+      2,
+    ),
+  ].join("\n");
+}
+
+const valueText = ({ value, unit }: NamedValue): string => `${displayValue(value)}${unitWord(unit)}`;
+
+function listText(title: string, cells: readonly NamedValue[]): string {
+  if (cells.length === 0) return "";
+  const rows = cells.map((cell) => [cell.address, cell.quantity, valueText(cell)]);
+  return `${title}\n${indented(
+    columns(rows, () => false),
+    2,
+  )}`;
+}
+
+function inputText({ basis, limits }: Working): string {
+  if (!limits) return `input, basis: ${basis}`;
+  const { low, high, likely, choices, plausible } = limits;
+  return [
+    `input, basis: ${basis}`,
+    ...(choices ? [`choices: ${choices.join(", ")}`] : []),
+    ...(low !== undefined || high !== undefined
+      ? [
+          `plausible: ${low ?? "…"} to ${high ?? "…"}${likely === undefined ? "" : `, likely ${likely}`}${plausible === false ? "; this value is outside" : ""}`,
+        ]
+      : []),
+  ].join("\n");
+}
+
+function workingText(working: Working): string {
+  const { value, formula, calls, note } = working;
+  return [
+    `${working.quantity || working.cell}${working.option ? `, ${working.option}` : ""}: ${valueText(working)}`,
+    `${working.address}, cell ${working.cell}`,
+    ...(value.kind === "error" ? [`${value.code} ${value.sentence}`] : []),
+    working.kind === "result" ? `basis: ${working.basis}` : inputText(working),
+    ...(formula ? [`=${formula.cells}`] : []),
+    ...(formula?.names ? [formula.names] : []),
+    ...(formula?.numbers ? [formula.numbers] : []),
+    ...(note ? [note] : []),
+    listText("fed by", working.parts),
+    ...calls.map((call) => `\n${callText(call)}`),
+    listText("\nfeeds", working.usedBy),
+  ]
+    .filter((line) => line !== "")
+    .join("\n");
+}
+
+/** Prints the working of one cell, `Supply.drop@Cruiser`. */
+export function printWorking(output: Output, args: readonly string[], json: boolean): void {
+  const [folder, address, ...more] = args;
+  if (folder === undefined || address === undefined || more.length > 0) {
+    throw new Misuse("working takes a folder and a cell, for example working sheets/three-hulls Supply.drop@Cruiser.");
+  }
+  const live = new LiveNotebook(readFolder(output.path(folder)));
+  const working = workingOf(live, positionOf(live.notebook, readAddress(address)));
+  if (!working) throw new Misuse(`There is no cell ${address}.`);
+  output.write(`${json ? JSON.stringify(working, undefined, 2) : workingText(working)}\n`);
+}

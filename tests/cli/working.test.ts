@@ -1,0 +1,54 @@
+import { describe, expect, it } from "vitest";
+import { Misuse } from "../../src/cli/output";
+import { printWorking } from "../../src/cli/working";
+import { sampleFolder, terminal } from "./terminal";
+
+function shown(...args: string[]): string {
+  const output = terminal();
+  printWorking(output, args, false);
+  return output.text();
+}
+
+describe("working on the terminal", () => {
+  it("prints quantity, value, formula three ways, steps with numbers, validity and sources", () => {
+    const text = shown(sampleFolder(), "Supply.drop@Cruiser");
+    for (const part of [
+      "Voltage lost, Cruiser: 1.21361 V",
+      "=CONDUCTOR.DROP(F3,F4,F5,50)",
+      "CONDUCTOR.DROP(Current while running, Conductor run out and back, Conductor area, 50)",
+      "CONDUCTOR.DROP(310, 17, 95, 50) = 1.21361 V",
+      "R = 0.206 / 1000 × 17 × (1 + 0.00393 × (50 − 20)) / 1 = 0.00391489 ohm",
+      "temperature",
+      "by default",
+      "valid: ",
+      "source: IEC 60228",
+      "fed by",
+      "feeds",
+    ]) {
+      expect(text).toContain(part);
+    }
+    expect(text).not.toContain("undefined");
+  });
+
+  it("prints the same as data", () => {
+    const output = terminal();
+    printWorking(output, [sampleFolder(), "Supply.drop@Cruiser"], true);
+    const data = JSON.parse(output.text());
+    expect(data.value.value).toBe(data.calls[0].explanation.result);
+    expect(data.address).toBe("Supply.drop@Cruiser");
+  });
+
+  it("prints an input with its basis and its readers", () => {
+    const text = shown(sampleFolder(), "Supply.area@Sloop");
+    expect(text).toContain("input, basis: chosen");
+    expect(text).toContain("choices: 35, 50, 70, 95");
+    expect(text).toContain("Supply.drop@Sloop");
+  });
+
+  it("says what is missing in one sentence", () => {
+    const folder = sampleFolder();
+    expect(() => shown(folder)).toThrow(Misuse);
+    expect(() => shown(folder, "Supply.nothing@Cruiser")).toThrow('There is no key "nothing" on Supply');
+    expect(() => shown(folder, "Supply.drop")).toThrow("add the option");
+  });
+});
