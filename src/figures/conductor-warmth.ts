@@ -67,7 +67,7 @@ function drawWarmth(input: ConductorWarmthInput) {
     { value: rated, pen: { width: 0.8, dash: "2 3" } },
   ].map(({ value, pen }) => line({ x: 34, y: y(value) }, { x: right, y: y(value) }, pen));
   const words: Note[] = [
-    { at: { x: right, y: y(most) }, says: `lowest limit ${withUnit(most, "°C")}`, fill: short },
+    { at: { x: right, y: y(most) }, says: `lowest limit ${withUnit(most, "°C")}` },
     { at: { x: right, y: y(rated) }, says: `table's limit ${withUnit(rated, "°C")}` },
     {
       at: { x: x(end), y: y(second) },

@@ -76,7 +76,7 @@ function drawSpread({ base, mean, spread, shareMiddle, shareContingency }: CostS
         line({ x: x(cost), y: bottom }, { x: x(cost), y: height(bell(cost)) }, { width: 1.2 }),
       ),
       line({ x: x(base), y: bottom }, { x: x(base), y: height(bell(base)) }, { width: 1, dash: "3 3" }),
-      hangingNotes(list, words, bottom),
+      hangingNotes(list, words, bottom + 21),
       text({ x: 4, y: 12 }, `money before mark-up and tax; mean ${shown(mean)}, spread ${shown(spread)}`, {
         fill: soft,
       }),

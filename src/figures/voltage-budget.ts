@@ -64,7 +64,7 @@ function drawBudget({ rest, losses, least, current }: VoltageBudgetInput) {
   const limit = x(least);
   const word = enough ? `holds by ${withUnit(motor - least, "V", 2)}` : `short by ${withUnit(least - motor, "V", 2)}`;
   const says = [
-    `At ${withUnit(current, "A")} the volts fall from ${withUnit(rest, "V", 2)} at rest to ${withUnit(motor, "V", 2)} at the motor.`,
+    `At ${withUnit(current, "A")} the volts fall from ${withUnit(rest, "V", 2)} at rest to ${withUnit(motor, "V", 2)} at the motor, ${withUnit(rest - motor, "V", 2)} in all.`,
     `Lost: ${losses.map(({ what, volts: lost }) => `${what} ${withUnit(-lost, "V", 2)}`).join(", ")}.`,
     `Least wanted ${withUnit(least, "V", 2)}: ${word}.`,
   ].join(" ");

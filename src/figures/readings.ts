@@ -1,0 +1,54 @@
+import type { LiveNotebook } from "../notebook/live";
+import { firstOption, type Notebook, optionsOf, pageByName } from "../notebook/model";
+import { rowOfKey } from "../notebook/rows";
+
+/**
+ * Numbers of one option, read by the keys of their rows. What cannot be read is remembered and read as no number, so
+ * that all that is missing can be said at once.
+ */
+export class Readings {
+  private readonly list: string[] = [];
+
+  constructor(
+    private readonly live: LiveNotebook,
+    private readonly option: string,
+  ) {}
+
+  /** What could not be read, a sentence without its end; empty when everything was there. */
+  get missing(): readonly string[] {
+    return this.list;
+  }
+
+  has(address: string): boolean {
+    return place(this.live.notebook, address) !== undefined;
+  }
+
+  /** The number in `Page.key` for this option. */
+  number(address: string): number {
+    const at = place(this.live.notebook, address);
+    if (!at) return this.miss(`there is no row ${address}`);
+    const value = this.live.value({ ...at, column: firstOption + optionsOf(this.live.notebook).indexOf(this.option) });
+    switch (value.kind) {
+      case "number":
+        return value.value;
+      case "error":
+        return this.miss(`${address} is ${value.code}, ${value.sentence}`);
+      case "blank":
+        return this.miss(`${address} is blank`);
+      default:
+        return this.miss(`${address} is not a number`);
+    }
+  }
+
+  private miss(why: string): number {
+    this.list.push(why);
+    return Number.NaN;
+  }
+}
+
+function place(notebook: Notebook, address: string): { page: string; row: number } | undefined {
+  const split = address.lastIndexOf(".");
+  const page = pageByName(notebook, address.slice(0, split));
+  const row = page ? rowOfKey(page, address.slice(split + 1)) : -1;
+  return page && row > 0 ? { page: page.id, row } : undefined;
+}

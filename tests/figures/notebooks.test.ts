@@ -1,0 +1,70 @@
+import { describe, expect, it } from "vitest";
+import { isDrawn } from "../../src/figures/figure";
+import { figureNames, figureOf, figuresOf } from "../../src/figures/pages";
+import { setCells } from "../../src/notebook/edit-cells";
+import { firstOption, optionsOf, pageByName } from "../../src/notebook/model";
+import { rowOfKey } from "../../src/notebook/rows";
+import { openSheets } from "./open-sheets";
+
+// Drawn anew with `npx vitest run tests/figures -u` after a notebook has changed; look at the files then.
+describe.each(["three-hulls", "one-hull-three-layouts"])("the worked notebook %s", (name) => {
+  const live = openSheets(name);
+  const figures = live.notebook.pages.flatMap((page) =>
+    optionsOf(live.notebook).flatMap((option) =>
+      figuresOf(live, page.name, option).map((figure, i) => ({ figure, file: `${page.name}-${option}-${i + 1}` })),
+    ),
+  );
+
+  it("has the figures of eight pages for each option", () => {
+    const withFigures = live.notebook.pages.filter((page) => figureNames(page.name).length > 0);
+    expect(withFigures).toHaveLength(8);
+    expect(figures).toHaveLength(16 * optionsOf(live.notebook).length);
+  });
+
+  it.each(figures)("draws $file", async ({ figure, file }) => {
+    if (!isDrawn(figure)) throw new Error(figure.sentence);
+    const place = `snapshots/${name}/${file.toLowerCase().replaceAll(/[^a-z0-9]+/g, "-")}.svg`;
+    await expect(`${figure.svg}\n`).toMatchFileSnapshot(place);
+  });
+});
+
+describe("a figure of an open notebook", () => {
+  const page = (live: ReturnType<typeof openSheets>, name: string) => {
+    const found = pageByName(live.notebook, name);
+    if (!found) throw new Error(`no page ${name}`);
+    return found;
+  };
+  const set = (live: ReturnType<typeof openSheets>, name: string, key: string, text: string) => {
+    const { id } = page(live, name);
+    const row = rowOfKey(page(live, name), key);
+    live.apply("edit", (notebook) => setCells(notebook, [{ page: id, row, column: firstOption, text }]));
+  };
+
+  it("follows an edit", () => {
+    const live = openSheets("three-hulls");
+    set(live, "Boat", "half_breadth", "333");
+    const figure = figureOf(live, "hull section", "Sloop");
+    expect(isDrawn(figure) && figure.says).toContain("half-breadth at the axis 333\u00a0mm");
+  });
+
+  it("names the rows that are blank instead of drawing", () => {
+    const live = openSheets("three-hulls");
+    set(live, "Boat", "half_breadth", "");
+    const figure = figureOf(live, "hull section", "Sloop");
+    expect(figure).toMatchObject({ sentence: "Not drawn for Sloop. Boat.half_breadth is blank." });
+  });
+
+  it("hands on what a named function refuses", () => {
+    const live = openSheets("three-hulls");
+    set(live, "Boat", "off_aft", "150");
+    const figure = figureOf(live, "hole square", "Sloop");
+    expect(figure).toMatchObject({ sentence: expect.stringMatching(/entrance: -10.*allowed 0 to 70 deg/) });
+  });
+
+  it("names the options that there are", () => {
+    const live = openSheets("three-hulls");
+    expect(figureOf(live, "hole square", "Barge")).toMatchObject({
+      sentence: 'Not drawn. There is no option "Barge" (there are Sloop, Cruiser, Pilot).',
+    });
+  });
+});
