@@ -1,5 +1,10 @@
 import { describe, expect, test } from "vitest";
 import { convertUnit } from "../../src/units/convert";
+import { sameKind } from "../../src/units/kinds";
+import { unit } from "../../src/units/library";
+import { unitNotation } from "../../src/units/names";
+import { plainSymbols, prefixedSymbols } from "../../src/units/symbols";
+import { readUnit } from "../../src/units/unit";
 
 const near = (value: number | string, wanted: number): void => {
   expect(typeof value).toBe("number");
@@ -78,4 +83,31 @@ describe("what cannot be converted gets a sentence", () => {
   ])("%s to %s", (from, to, sentence) => {
     expect(convertUnit(1, from, to)).toContain(sentence);
   });
+});
+
+test("gives the bits of the units library itself for every pair of units of one kind", () => {
+  const known = [
+    ...new Set([
+      ...Object.keys(unitNotation),
+      ...Object.keys(plainSymbols),
+      ...Object.keys(prefixedSymbols).flatMap((symbol) => [symbol, `k${symbol}`]),
+    ]),
+  ].flatMap((text) => {
+    const found = readUnit(text);
+    return found ? [{ text, ...found }] : [];
+  });
+  let pairs = 0;
+  for (const from of known) {
+    for (const to of known) {
+      if (!sameKind(from, to) || from.notation === to.notation) continue;
+      for (const value of [1, -7.3, 2.5e17]) {
+        const wanted = unit(value, from.notation).toNumber(to.notation);
+        if (!Object.is(convertUnit(value, from.text, to.text), wanted)) {
+          expect(convertUnit(value, from.text, to.text), `${value} ${from.text} in ${to.text}`).toBe(wanted);
+        }
+      }
+      pairs++;
+    }
+  }
+  expect(pairs).toBeGreaterThan(1000);
 });
