@@ -125,7 +125,9 @@ export class Desk {
     const { page } = this;
     const { row, column } = cellOf(block);
     const last = { page: page.id, row: block.to.row, column: block.to.column };
-    return this.attempt(() => calculated.apply(label, edit, [{ page: page.id, row, column }, last])) ?? false;
+    const isChanged = this.attempt(() => calculated.apply(label, edit, [{ page: page.id, row, column }, last]));
+    if (isChanged === false) this.say("Nothing changed: it reads so already.");
+    return isChanged ?? false;
   }
 
   private calculate(notebook: Notebook): void {

@@ -87,7 +87,7 @@ export class Shell {
         <p class="brand">${hullMark}<span>Athwart</span></p>
         <p class="job">${notebook.about.title}</p>
         <p class="soft options">${optionsOf(notebook).join(", ")}</p>
-        ${pageList(desk, this.standing, (one) => this.go(one))}
+        ${pageList(desk, this.standing, (one, byMouse) => this.go(one, byMouse))}
         ${this.files()}
       </nav>
       <main>
@@ -137,8 +137,9 @@ export class Shell {
       ${this.parts.notes.show()}`;
   }
 
-  private go(page: Page): void {
+  private go(page: Page, byMouse: boolean): void {
     this.desk.go(page.id);
+    if (byMouse && !this.parts.line.isPointing) this.wishes.toCells();
   }
 
   private show({ page, row, column }: Check): void {

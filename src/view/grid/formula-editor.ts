@@ -35,14 +35,23 @@ export function formulaEditor(desk: Desk, functions: () => readonly KnownFunctio
     override createElements(): void {
       super.createElements();
       // The grid selects the whole text a moment after a key has opened the editor; the next key would replace the
-      // first one. While it is open, nothing may select behind the person's back.
+      // first one. While it is open, nothing may select behind the person's back; nor take the keyboard when it is
+      // elsewhere by now.
       const field = this.TEXTAREA;
       const select = field.select.bind(field);
       field.select = () => {
-        if (!this.isOpened()) select();
+        if (!this.isOpened() && this.hot.isListening()) select();
       };
       field.setAttribute("aria-label", "Cell");
       field.spellcheck = false;
+    }
+
+    override beginEditing(initial?: unknown, event?: Event): void {
+      const isFresh = !this.isOpened() && !this.isInFullEditMode();
+      super.beginEditing(initial, event);
+      // Bringing the cell into sight may put the cell's old text back into the field, and the first key would be
+      // written behind it. The key itself comes after this.
+      if (isFresh && this.isOpened()) this.TEXTAREA.value = "";
     }
 
     override open(): void {

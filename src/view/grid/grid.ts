@@ -16,6 +16,7 @@ import { listenToClipboard } from "./clipboard-events";
 import { drawHeader } from "./draw-header";
 import { formulaEditor } from "./formula-editor";
 import { LayOut, rowNumbers } from "./lay-out";
+import { leaveCells } from "./leave-cells";
 import { MousePointing } from "./mouse-pointing";
 import { describeCell, paintCell } from "./paint-cell";
 import { paperTheme } from "./paper-theme";
@@ -41,6 +42,8 @@ export class Grid {
   private readonly layOut: LayOut;
   /** Selections that are made here and not by the person. */
   private isShowing = false;
+  /** Escape was the last key: Tab leaves the cells. */
+  private isLeaving = false;
 
   constructor(
     private readonly host: HTMLElement,
@@ -68,8 +71,12 @@ export class Grid {
     this.select(desk.block);
   }
 
-  /** Puts the keyboard into the cells. */
+  /** Puts the keyboard into the cells, once the press that asked for it is over: the library leaves it on any press. */
   focus(): void {
+    setTimeout(() => this.takeKeyboard());
+  }
+
+  private takeKeyboard(): void {
     const { from, to } = this.desk.block;
     this.hot.selectCell(this.layOut.row(from.row), from.column, this.layOut.row(to.row), to.column, false);
   }
@@ -113,6 +120,7 @@ export class Grid {
       autoColumnSize: false,
       autoRowSize: false,
       imeFastEdit: true,
+      autoWrapRow: true,
       wordWrap: false,
       editor: "formula",
       sanitizer: () => "",
@@ -239,7 +247,12 @@ export class Grid {
     const wanted = [this.layOut.row(from.row), from.column, this.layOut.row(to.row), to.column] as const;
     const present = this.hot.getSelectedLast();
     if (this.isEditing || wanted.every((place, i) => place === present?.[i])) return;
+    const before = document.activeElement;
     this.quietly(() => this.hot.selectCell(...wanted, true, false));
+    // The library takes the keyboard along with the selection; it stays where the person has it.
+    if (this.hot.isListening() || before === document.activeElement) return;
+    if (before instanceof HTMLElement && before !== document.body) before.focus({ preventScroll: true });
+    else (document.activeElement as HTMLElement | null)?.blur();
   }
 
   private take(changes: readonly unknown[][]): void {
@@ -273,9 +286,20 @@ export class Grid {
       const closed = closedCell(this.desk, this.layOut.page, this.desk.block.from);
       if (closed) this.desk.say(closed, "refused");
     }
-    if (event.key === "Escape" && this.clipboard.waiting) {
-      this.clipboard.forget();
-      this.hot.render();
+    const isLeaving = this.isLeaving && event.key === "Tab";
+    if (event.key !== "Shift") this.isLeaving = false;
+    if (isLeaving) {
+      event.preventDefault();
+      event.stopImmediatePropagation();
+      this.hot.unlisten();
+      leaveCells(this.host, event.shiftKey);
+    } else if (event.key === "Escape") {
+      // Tab walks from cell to cell; after Escape it leaves them, so that nobody is caught here.
+      this.isLeaving = true;
+      if (this.clipboard.waiting) {
+        this.clipboard.forget();
+        this.hot.render();
+      }
     }
   }
 }

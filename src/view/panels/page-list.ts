@@ -35,7 +35,11 @@ function pageState(standings: readonly OptionStanding[] | undefined): TemplateRe
 }
 
 /** The pages in the order of the job, each with how its checks stand for every option. */
-export function pageList(desk: Desk, standing: Standing | undefined, go: (page: Page) => void): TemplateResult {
+export function pageList(
+  desk: Desk,
+  standing: Standing | undefined,
+  go: (page: Page, byMouse: boolean) => void,
+): TemplateResult {
   const { notebook, page: shown } = desk;
   return html`<ol class="pages">
     ${notebook.pages.map(
@@ -45,7 +49,7 @@ export function pageList(desk: Desk, standing: Standing | undefined, go: (page: 
           data-page=${page.name}
           aria-current=${page.id === shown.id ? "page" : nothing}
           @mousedown=${(event: Event) => event.preventDefault()}
-          @click=${() => go(page)}
+          @click=${(event: MouseEvent) => go(page, event.detail > 0)}
         >
           <span class="number">${i + 1}</span>
           <span class="name">${page.name}${pageState(standing?.get(page.id))}</span>

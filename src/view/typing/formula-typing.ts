@@ -23,6 +23,8 @@ export class FormulaTyping {
   private suggestions: readonly Suggestion[] = [];
   private active = 0;
   private dismissed = "";
+  /** The text for which the list was made. */
+  private seen: string | undefined;
   /** The reference that was pointed at last; pointing again replaces it. */
   private pointed: { readonly start: number; readonly end: number } | undefined;
 
@@ -87,7 +89,8 @@ export class FormulaTyping {
       if (isOpen && (event.key === "ArrowDown" || event.key === "ArrowUp")) {
         take();
         const count = this.suggestions.length;
-        this.show((this.active + (event.key === "ArrowDown" ? 1 : count - 1)) % count);
+        const from = this.active < 0 && event.key === "ArrowUp" ? 0 : this.active;
+        this.show((from + (event.key === "ArrowDown" ? 1 : count - 1)) % count);
         return;
       }
       const reference = this.takesPointing ? this.options.arrow?.(event.key) : undefined;
@@ -144,11 +147,23 @@ export class FormulaTyping {
 
   private refresh(): void {
     if (this.pointed && this.caret !== this.pointed.end) this.pointed = undefined;
-    const before = this.suggestions.map(({ text }) => text).join("\n");
+    const isSameText = this.field.value === this.seen;
+    this.seen = this.field.value;
     this.suggestions = this.found();
-    const same = this.suggestions.map(({ text }) => text).join("\n") === before;
-    const chosen = this.suggestions.findIndex(({ kind, text }) => kind === "choice" && text === this.field.value);
-    this.show(same ? this.active : Math.max(0, chosen));
+    this.show(isSameText && this.active < this.suggestions.length ? this.active : this.firstActive());
+  }
+
+  /**
+   * What a Tab or Enter would take: the best function, or the choice that is written or the only one left; none where
+   * what is typed fits no choice, so that it is refused and not replaced by another.
+   */
+  private firstActive(): number {
+    const [first, second] = this.suggestions;
+    if (first?.kind !== "choice") return 0;
+    const { value } = this.field;
+    const written = this.suggestions.findIndex(({ text }) => text === value);
+    const isOnlyOne = second === undefined && value !== "" && first.text.toLowerCase().startsWith(value.toLowerCase());
+    return written >= 0 ? written : isOnlyOne ? 0 : -1;
   }
 
   private show(active: number): void {
@@ -167,7 +182,7 @@ export class FormulaTyping {
     const isOpen = this.suggestions.length > 0;
     this.field.setAttribute("aria-autocomplete", "list");
     set("aria-controls", isOpen ? listId : undefined);
-    set("aria-activedescendant", isOpen ? optionId(active) : undefined);
+    set("aria-activedescendant", isOpen && active >= 0 ? optionId(active) : undefined);
     set("aria-describedby", at && known ? hintId : undefined);
     this.popup.querySelector('[aria-selected="true"]')?.scrollIntoView({ block: "nearest" });
     this.place();
