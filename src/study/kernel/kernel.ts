@@ -1,10 +1,11 @@
 import type { Chain } from "./chain";
 import { closures } from "./closures";
 import { Beyond } from "./library";
-import { type Kinds, kindOf, type Plain } from "./plain";
+import type { Node } from "./node";
+import { type Kinds, kindOf, kinds, type Plain } from "./plain";
 import { programOf } from "./program";
 import { script } from "./script";
-import { get, newStore, put } from "./store";
+import { newStore, put } from "./store";
 
 /** How a kernel was made: as JavaScript text, or as closures where text may not become code. */
 export type Variant = "text" | "closures";
@@ -30,24 +31,44 @@ export function textIsAllowed(): boolean {
   }
 }
 
+/** Where a result is found: a place, or a value that never changes. */
+interface End {
+  readonly place: number;
+  readonly isNumber: boolean;
+  readonly fixed: Plain;
+}
+
+function endOf(node: Node): End {
+  if (node.op === "plain") return { place: -1, isNumber: false, fixed: node.value };
+  if (node.op !== "cell") throw new Error("only cells and fixed values are asked for");
+  return { place: node.place, isNumber: node.kinds === kinds.number, fixed: null };
+}
+
 /**
  * Compiles a chain. Both variants give the same bits, which are the engine's.
  *
- * @param kinds what each input may be; what it is in the notebook when left out.
+ * @param inputKinds what each input may be; what it is in the notebook when left out.
  * @throws KernelRefusal for a formula that is not taken in.
  */
-export function compileKernel(chain: Chain, variant: Variant, kinds?: readonly Kinds[]): Kernel {
-  const program = programOf(chain, kinds);
+export function compileKernel(chain: Chain, variant: Variant, inputKinds?: readonly Kinds[]): Kernel {
+  const program = programOf(chain, inputKinds);
   const store = newStore(program.places);
   const calculate = (variant === "text" ? script : closures)(program, store);
+  const { numbers, others } = store;
+  const kindAt = program.inputs;
+  const ends = program.wanted.map(endOf);
+  const read = (end: End): Plain =>
+    end.place < 0 ? end.fixed : ((end.isNumber ? numbers : others)[end.place] as Plain);
   const run = (inputs: readonly Plain[]): Plain[] => {
-    program.inputs.forEach((kind, place) => {
+    for (let place = 0; place < kindAt.length; place++) {
+      const kind = kindAt[place] as Kinds;
       const value = inputs[place] ?? null;
-      if ((kindOf(value) & kind) === 0) throw new Beyond(`${chain.inputs[place]?.name} is of another kind`);
-      put(store, place, kind, value);
-    });
+      if (kind === kinds.number && typeof value === "number") numbers[place] = value;
+      else if ((kindOf(value) & kind) !== 0) put(store, place, kind, value);
+      else throw new Beyond(`${chain.inputs[place]?.name} is of another kind`);
+    }
     calculate();
-    return program.wanted.map((node) => get(store, node));
+    return ends.map(read);
   };
   return { chain, variant, run };
 }

@@ -69,6 +69,33 @@ function compared(a: Plain, b: Plain): number {
   return order(rank(left), rank(right));
 }
 
+/** By words and value; a study asks the same few questions again and again. */
+const answers = new Map<string, Map<string, number>>();
+const mostAnswers = 1000;
+
+function saysText(value: string, words: string): number {
+  let known = answers.get(words);
+  if (!known) {
+    known = new Map();
+    answers.set(words, known);
+  }
+  let answer = known.get(value);
+  if (answer === undefined) {
+    answer = collator.compare(value, words) === 0 ? 1 : 0;
+    if (known.size >= mostAnswers) known.clear();
+    known.set(value, answer);
+  }
+  return answer;
+}
+
+/** Equal to a text without digits, so that no date can be meant. */
+function says(value: Plain, words: string): number {
+  if (value === words) return 1;
+  if (typeof value === "string") return saysText(value, words);
+  if (value === null) return words === "" ? 1 : 0;
+  return isError(value) ? Number.NaN : 0;
+}
+
 const holds = (one: number, test: (sign: number) => boolean): number => (isError(one) ? one : test(one) ? 1 : 0);
 
 /** Numbers of a list as SUM takes them from cells: text, flags and blanks are passed over, an error counts. */
@@ -98,9 +125,17 @@ const dayLength = 86_400_000;
 /** Day 0 of the engine's calendar. */
 const dayZero = Date.UTC(1899, 11, 30);
 
+let lastDate: { readonly words: string; readonly day: number } | undefined;
+
 function dateValue(value: Plain): number {
   const words = text(value);
   if (typeof words === "number") return words;
+  // The dates of a notebook hardly change in a study.
+  if (lastDate?.words !== words) lastDate = { words, day: dayOf(words) };
+  return lastDate.day;
+}
+
+function dayOf(words: string): number {
   if (!hasDigit.test(words)) return Number.NaN;
   const parts = /^(\d{4})-(\d\d)-(\d\d)$/.exec(words);
   const time = parts ? Date.UTC(Number(parts[1]), Number(parts[2]) - 1, Number(parts[3])) : Number.NaN;
@@ -145,13 +180,7 @@ export const library = {
   },
   ordered: (a: Plain, b: Plain, relation: string): number =>
     holds(compared(a, b), (sign) => criterion[relation]?.(sign, 0) ?? false),
-  /** Equal to a text without digits, so that no date can be meant. */
-  says: (value: Plain, words: string): number => {
-    if (value === words) return 1;
-    if (typeof value === "string") return collator.compare(value, words) === 0 ? 1 : 0;
-    if (value === null) return words === "" ? 1 : 0;
-    return isError(value) ? Number.NaN : 0;
-  },
+  says,
   isNumber: (value: Plain): number => (typeof value === "number" && !isError(value) ? 1 : 0),
   isText: (value: Plain): number => (typeof value === "string" ? 1 : 0),
   isFlag: (value: Plain): number => (typeof value === "boolean" ? 1 : 0),

@@ -1,5 +1,5 @@
 import { numberScript } from "../../formula/script/expression";
-import { type Form, functionText } from "../../formula/text";
+import { type Form, functionText, writeCall } from "../../formula/text";
 import { convertUnit } from "../../units/convert";
 import { library } from "./library";
 import type { Node, Relation, Test } from "./node";
@@ -21,13 +21,26 @@ const relations: Readonly<Record<Relation, Both>> = {
   "<>": (a, b) => [differ(a, b), `${a}===${b}`],
 };
 
+type NamedNode = Extract<Node, { op: "named" }>;
+
+const formsOf = (node: NamedNode): readonly Form[] =>
+  node.args.map((arg): Form => (arg.kinds === kinds.number ? "number" : "any"));
+
 /** The named functions of a program, each written once for every form of its arguments. */
 class Functions {
   readonly texts: string[] = [];
   private readonly names = new Map<string, string>();
 
-  name(node: Extract<Node, { op: "named" }>): string {
-    const forms = node.args.map((arg): Form => (arg.kinds === kinds.number ? "number" : "any"));
+  /** Whether a function is short and plain enough to be written where it is called. */
+  inPlace(node: NamedNode): boolean {
+    if (node.kinds !== kinds.number || !node.args.every((arg) => arg.kinds === kinds.number)) return false;
+    const { definition } = node;
+    if (node.args.length < Object.keys(definition.args).length) return false;
+    return definition.steps.every(({ kind }) => kind === "algebra" || kind === "require");
+  }
+
+  name(node: NamedNode): string {
+    const forms = formsOf(node);
     const key = `${node.definition.name} ${forms.join(" ")}`;
     const known = this.names.get(key);
     if (known) return known;
@@ -43,6 +56,7 @@ class Piece {
   readonly lines: string[] = [];
   private readonly known = new Set<number>();
   private temporaries = 0;
+  private calls = 0;
 
   constructor(private readonly functions: Functions) {}
 
@@ -100,8 +114,23 @@ class Piece {
       case "help":
         return `h.${node.name}(${this.nodes(node.args)})`;
       case "named":
-        return `${this.functions.name(node)}(${this.nodes(node.args)})`;
+        return this.named(node);
     }
+  }
+
+  private named(node: NamedNode): string {
+    const call = this.functions.inPlace(node) ? this.inPlace(node) : undefined;
+    return call ?? `${this.functions.name(node)}(${this.nodes(node.args)})`;
+  }
+
+  /** A short function written where it is called: numbers need not be packed for a call. */
+  private inPlace(node: NamedNode): string {
+    const own = `r${this.calls++}`;
+    const style = { prefix: own, refuse: `break ${own}b;` };
+    const given = node.args.map((arg) => this.node(arg));
+    const { lines, answer } = writeCall(node.definition, given, formsOf(node), style);
+    this.lines.push(`let ${own}=NaN;${own}b:{${lines.join("\n")}\n${own}=${answer}-${answer}+${answer};}`);
+    return own;
   }
 
   /** A side of a comparison, which is written twice: a name or a number as it stands, all else kept first. */
