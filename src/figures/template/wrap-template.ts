@@ -1,0 +1,87 @@
+import { mm, shown } from "../draw/number";
+import { need } from "../need";
+import { type TrimInput, trimPoints } from "../trim-points";
+import { mirrored, type Side, type Template, type TemplateLine, type TemplateText } from "./template";
+
+/** Numbers of the template that is wrapped round the tube's end. */
+export interface WrapTemplateInput extends TrimInput {
+  /** Half-breadth of the hull at the tunnel's axis, mm: where the mean line lies from the centreplane. */
+  readonly halfBreadth: number;
+}
+
+/** Paper below the lowest point of the cut line, mm: enough to hold and tape. */
+const hem = 60;
+const marksEvery = 15;
+const names: Readonly<Record<number, string>> = { 0: "top", 90: "forward", 180: "bottom", 270: "aft", 360: "top" };
+
+/**
+ * The paper that is wrapped round the outside of the tube, printed face out, outboard up: cut line, mean line, a mark
+ * every 15 degrees. Its ends meet at the top of the tube, its straight edge must meet itself.
+ *
+ * @param side seen from outside the tube with outboard up, forward of the top is right to port and left to starboard.
+ * @throws Fault as `TUNNEL.TRIM` does, and for a number that is missing.
+ */
+export function wrapTemplate(input: WrapTemplateInput, side: Side): Template {
+  need(input);
+  const girth = Math.PI * input.outside;
+  const curve = trimPoints(input, 360).map(({ girth: x, trim: y }) => ({ x, y }));
+  const first = curve[0] ?? { x: 0, y: 0 };
+  curve.push({ x: girth, y: first.y });
+  const heights = curve.map(({ y }) => y);
+  const bottom = Math.min(...heights) - hem;
+  const top = Math.max(...heights) + 12;
+  const trims = trimPoints(input, 360 / marksEvery);
+  const marks = [...trims, { angle: 360, girth, trim: first.y, number: 1 }];
+  const lines: TemplateLine[] = [
+    { purpose: "cut", points: curve },
+    { purpose: "cut", points: [first, { x: 0, y: bottom }, { x: girth, y: bottom }, { x: girth, y: first.y }] },
+    {
+      purpose: "mark",
+      points: [
+        { x: 0, y: 0 },
+        { x: girth, y: 0 },
+      ],
+    },
+    ...marks.slice(1, -1).map(
+      ({ angle, girth: x, trim }): TemplateLine => ({
+        purpose: angle % 90 === 0 ? "mark" : "note",
+        points: [
+          { x, y: bottom },
+          { x, y: trim },
+        ],
+      }),
+    ),
+  ];
+  const inward = (angle: number) => (angle === 0 ? 1.5 : angle === 360 ? -1.5 : 1.5);
+  const texts: TemplateText[] = marks.flatMap(({ angle, girth: x }): TemplateText[] => {
+    const anchor = angle === 360 ? "end" : "start";
+    const at = { x: x + inward(angle), y: bottom + 3 };
+    const degree: TemplateText = { at, says: `${angle}°`, size: 3.5, anchor };
+    const name = names[angle];
+    return name ? [degree, { at: { x: at.x, y: bottom + 9 }, says: name, size: 5, anchor }] : [degree];
+  });
+  texts.push(
+    { at: { x: girth * 0.25 + 2, y: bottom + 18 }, says: `${side}, outboard is up, printed face out`, size: 4.5 },
+    {
+      at: { x: girth * 0.25 + 2, y: bottom + 25 },
+      says: `mean line ${mm(input.halfBreadth)} from the centreplane`,
+      size: 4.5,
+    },
+  );
+  const template: Template = {
+    title: `Wrap template, ${side}`,
+    note: `tube ${mm(input.outside)} outside, ${shown(girth, 1)} mm round`,
+    says: [
+      `Wrap round the outside of the tube on the ${side} side, printed face out, outboard up; the ends meet at the top.`,
+      `Outside diameter ${mm(input.outside)}, ${shown(girth, 1)} mm round; the mean line lies ${mm(input.halfBreadth)} from the centreplane.`,
+      `Cut line against the mean every 15°, in mm: ${trims.map(({ angle, trim }) => `${angle}°: ${shown(trim, 1)}`).join(", ")}.`,
+    ].join(" "),
+    lines,
+    texts,
+    left: 0,
+    right: girth,
+    bottom,
+    top,
+  };
+  return side === "port" ? template : mirrored(template);
+}
