@@ -1,10 +1,11 @@
 import { html, nothing, render, type TemplateResult } from "lit/html.js";
-import { optionsOf, type Page } from "../notebook/model";
+import { optionsOf, type Page, type Position } from "../notebook/model";
 import type { Check } from "../notebook/verdict";
 import { cellName, one } from "./block";
 import type { Desk, Happening } from "./desk";
 import { cornerMark, hullMark } from "./marks";
 import type { CellLine } from "./panels/cell-line";
+import type { Drawings } from "./panels/drawing";
 import type { Notes } from "./panels/notes";
 import { pageList } from "./panels/page-list";
 import { divider } from "./panels/side-width";
@@ -27,7 +28,7 @@ export class Shell {
     private readonly desk: Desk,
     private readonly root: HTMLElement,
     private readonly gridHost: HTMLElement,
-    private readonly parts: { readonly line: CellLine; readonly notes: Notes },
+    private readonly parts: { readonly line: CellLine; readonly notes: Notes; readonly drawings: Drawings },
     private readonly wishes: Wishes,
   ) {
     root.replaceChildren();
@@ -132,8 +133,13 @@ export class Shell {
     const { desk } = this;
     const { page, block, live } = desk;
     const name = cellName(block.from);
+    const go = ({ page: at, row, column }: Position) => {
+      desk.select(one({ row, column }), at);
+      this.wishes.toCells();
+    };
     return html`
-      ${live && this.work ? html`<h2>Working <em>${name}</em></h2>${this.work(live, page, block.from)}` : nothing}
+      ${this.parts.drawings.show()}
+      ${live && this.work ? html`<h2>Working <em>${name}</em></h2>${this.work(live, page, block.from, go)}` : nothing}
       ${this.parts.notes.show()}`;
   }
 

@@ -4,6 +4,7 @@ import { listenToDrops } from "./files/incoming";
 import type { Grid } from "./grid/grid";
 import { listenToKeys } from "./keys";
 import { CellLine } from "./panels/cell-line";
+import { Drawings } from "./panels/drawing";
 import { Notes } from "./panels/notes";
 import { Shell } from "./shell";
 import type { KnownFunction } from "./typing/known-function";
@@ -21,14 +22,20 @@ const knownNow = () => functions;
 const wishes = wishesOf(desk, () => grid);
 const line = new CellLine(desk, knownNow, wishes.toCells);
 const notes = new Notes(desk, () => shell.due());
-const shell: Shell = new Shell(desk, document.querySelector("#desk") as HTMLElement, cells, { line, notes }, wishes);
+const drawings = new Drawings(desk, () => shell.due());
+const shell: Shell = new Shell(
+  desk,
+  document.querySelector("#desk") as HTMLElement,
+  cells,
+  { line, notes, drawings },
+  wishes,
+);
 
 function failed(problem: unknown): void {
   const cause = problem instanceof Error ? problem.message : String(problem);
-  desk.say(
-    `This did not work: ${cause}. What was typed before is kept; save the notebook, then load the page again.`,
-    "refused",
-  );
+  const sentence = `This did not work: ${cause}. What was typed before is kept; save the notebook, then load the page again.`;
+  // Said once: saying it draws the page, and the drawing may be what failed.
+  if (desk.notice.sentence !== sentence) desk.say(sentence, "refused");
 }
 
 window.addEventListener("error", ({ error, message }) => failed(error ?? message));
@@ -53,4 +60,5 @@ functions = calculator.knownFunctions;
 desk.calculateWith(calculator.calculate);
 shell.workWith(calculator.working);
 grid = new GridView(cells, desk, new Clipboard(desk), knownNow, wishes.menu);
+drawings.load();
 document.documentElement.dataset.ready = "true";

@@ -47,7 +47,11 @@ const blank: Look = { shape: "blank", text: "" };
 
 /** Short enough for a cell: `holds, 12 %`, `short by 8 %`. */
 const inCell = (words: string): string =>
-  words.replace(" to spare", "").replace("falls short by", "short by").replace(", nothing", ", 0 %");
+  words
+    .replace(" to spare", "")
+    .replace("less than ", "< ")
+    .replace("falls short by", "short by")
+    .replace(", nothing", ", 0 %");
 
 function failure(value: { readonly sentence: string; readonly from: string }): Look {
   const sentence = value.from ? `${value.sentence} (from ${value.from})` : value.sentence;

@@ -21,12 +21,13 @@ const range = (least: number, wanted: number, most: number): Range => ({
   wanted: Math.round(Math.max(least, Math.min(wanted, most))),
 });
 
-function natural(page: Page, column: number, look: LookAt): number {
+/** Width that the column's cells ask for, all of them or those that count. */
+function natural(page: Page, column: number, look: LookAt, counts: (one: Look) => boolean = () => true): number {
   const isOption = isOptionPage(page);
   let width = isOption ? textWidth((page.rows[0]?.[column] ?? "").toUpperCase(), headerFont) + sides : 0;
   for (let row = isOption ? 1 : 0; row < Math.min(page.rows.length, mostRows); row++) {
     const one = look(row, column);
-    if (one.shape === "heading" || one.shape === "note" || one.text === "") continue;
+    if (one.shape === "heading" || one.shape === "note" || one.text === "" || !counts(one)) continue;
     width = Math.max(width, lookWidth(one));
   }
   return width;
@@ -38,19 +39,30 @@ function isWordy(page: Page, column: number, look: LookAt): boolean {
   return rows.filter((row) => look(row, column).isWrapped).length > rows.length / 2;
 }
 
+/** A verdict is never cut short; other words may wrap. */
+const leastOption = (page: Page, column: number, look: LookAt): number =>
+  Math.ceil(
+    Math.max(
+      100,
+      natural(page, column, look, ({ margin }) => margin !== undefined),
+    ),
+  );
+
 function optionPageRange(page: Page, column: number, look: LookAt, isNarrow: boolean): Range {
   const width = natural(page, column, look);
   switch (column) {
     case lead.quantity:
-      return range(isNarrow ? 150 : 196, width, isNarrow ? 210 : 290);
+      return range(isNarrow ? 150 : 176, width, isNarrow ? 210 : 290);
     case lead.key:
-      return range(64, width, 84);
+      return range(56, width, 84);
     case lead.unit:
-      return range(50, width, 78);
+      return range(56, width, 78);
     case lead.basis:
-      return range(76, width, 220);
+      return range(66, width, 220);
     default:
-      return isWordy(page, column, look) ? { least: 220, wanted: 300 } : range(106, width, 146);
+      return isWordy(page, column, look)
+        ? { least: 220, wanted: 300 }
+        : range(leastOption(page, column, look), width, 150);
   }
 }
 

@@ -23,7 +23,7 @@ const fonts: Partial<Record<Shape, string>> = {
 /** Left and right padding of a cell with its border. */
 export const sides = 14;
 const markWidth = 15;
-const gaugeWidth = 43;
+const gaugeWidth = 36;
 
 /** Width of a text in px; a guess where the browser measures nothing. */
 export function textWidth(text: string, font: string): number {

@@ -2,10 +2,10 @@ import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { ExplainedArgument, ExplainedStep, Explanation, Mathematics } from "../../formula/explanation";
 import type { Value } from "../../formula/value";
+import type { NamedCall } from "../../notebook/named-calls";
 import { careMark, cornerMark } from "../marks";
 import { numberText } from "../shown/number-text";
 import { withUnit } from "../shown/unit-text";
-import type { CallWorking } from "../working/call-working";
 
 /** A value of a function with its unit; a range says how many cells it has. */
 function shown(value: Value | undefined, unit: string): string {
@@ -17,14 +17,13 @@ function shown(value: Value | undefined, unit: string): string {
 
 /** Set mathematics. The markup is made by the formula writers from names and numbers, with everything else escaped. */
 const set = (mathematics: Mathematics): TemplateResult =>
-  html`<div class="mathematics">${unsafeHTML(mathematics.mathml)}</div>`;
+  html`<div class="mathematics" tabindex="-1">${unsafeHTML(mathematics.mathml)}</div>`;
 
 function step(one: ExplainedStep): TemplateResult {
-  const { symbols, numbers, value, unit, why, words, source, refusal } = one;
+  const { kind, symbols, numbers, value, unit, why, words, source, refusal } = one;
   return html`<li class=${refusal ? "stops" : ""}>
-    ${one.kind === "require" ? html`<p class="why">must hold:</p>` : nothing}
-    ${set(symbols)}
-    ${numbers ? set(numbers) : nothing}
+    ${kind === "require" ? html`<p class="why">must hold:</p>` : nothing}
+    ${set(symbols)} ${numbers ? set(numbers) : nothing}
     ${value === undefined ? nothing : html`<p class="result">= ${shown(value, unit)}</p>`}
     <p class="why">${why}${words ? html`. ${words}` : nothing}</p>
     ${source ? html`<p class="source">${source.line}</p>` : nothing}
@@ -32,37 +31,35 @@ function step(one: ExplainedStep): TemplateResult {
   </li>`;
 }
 
-const argument = (one: ExplainedArgument, written: string | undefined): TemplateResult => html`<tr>
-  <th scope="row" title=${one.about}>${one.words}</th>
-  <td>${shown(one.value, one.unit)}</td>
-  <td class="soft">${one.by === "default" ? "left out" : (written ?? "")}</td>
+const argument = ({ words, about, value, unit, by, refusal }: ExplainedArgument): TemplateResult => html`<tr>
+  <th scope="row">${words}</th>
+  <td>${refusal ? html`<span class="short">${cornerMark} ${refusal}</span>` : shown(value, unit)}</td>
+  <td class="soft">${about}${by === "default" ? ", left out" : ""}</td>
 </tr>`;
 
-function steps(explanation: Explanation): TemplateResult {
-  const { constants, valid, sources, caution } = explanation;
-  return html`<ol class="steps">${explanation.steps.map(step)}</ol>
-    ${constants.map(
-      ({ words, about, value, unit, source }) =>
-        html`<p class="source"><span class="formula">${words} = ${withUnit(String(value), unit)}</span> ${about}; ${source.line}</p>`,
-    )}
-    <p class="source">${valid}</p>
-    ${sources.map(({ line }) => html`<p class="source">${line}</p>`)}
-    ${caution ? html`<p class="care">${careMark}<span>${caution}</span></p>` : nothing}`;
-}
+const rests = ({ constants, valid, sources, caution }: Explanation): TemplateResult => html`${constants.map(
+  ({ words, about, value, unit, source }) =>
+    html`<p class="source"><span class="formula">${words} = ${withUnit(String(value), unit)}</span> ${about}; ${source.line}</p>`,
+)}
+  <p class="source">${valid}</p>
+  ${sources.map(({ line }) => html`<p class="source">${line}</p>`)}
+  ${caution ? html`<p class="care">${careMark}<span>${caution}</span></p>` : nothing}`;
 
-/** One call: what it was given, its steps with mathematics and numbers, what it rests on. */
-export function callSteps({ title, name, written, explanation, refusal }: CallWorking): TemplateResult {
+/** One call of a named function: what it was given, its steps with mathematics and numbers, what it rests on. */
+export function callSteps({ name, used, explanation, refusal }: NamedCall): TemplateResult {
+  const title = explanation?.title ?? name;
   return html`<section class="call">
     <h3>${title}${explanation?.result === undefined ? nothing : html`: ${shown(explanation.result, explanation.unit)}`}</h3>
-    <p class="formula soft">${name}</p>
+    <p class="formula soft">${name}${used ? "" : ", in a branch that is not taken now"}</p>
     ${refusal ? html`<p class="short">${cornerMark} ${refusal}</p>` : nothing}
     ${
       explanation
         ? html`<table class="given">
-            <caption class="unseen">What the function was given</caption>
-            <tbody>${explanation.arguments.map((one, i) => argument(one, written[i]))}</tbody>
-          </table>
-          ${steps(explanation)}`
+              <caption class="unseen">What the function was given</caption>
+              <tbody>${explanation.arguments.map(argument)}</tbody>
+            </table>
+            <ol class="steps">${explanation.steps.map(step)}</ol>
+            ${rests(explanation)}`
         : nothing
     }
   </section>`;

@@ -9,7 +9,7 @@ import { cornerMark, openMark } from "../marks";
 import { beginPointing, endPointing, type Pointing } from "../pointing";
 import { rowDecimals } from "../shown/row-decimals";
 import { withUnit } from "../shown/unit-text";
-import { valueText } from "../shown/value-text";
+import { worthText } from "../shown/value-text";
 import { FormulaTyping } from "../typing/formula-typing";
 import type { KnownFunction } from "../typing/known-function";
 
@@ -87,8 +87,7 @@ export class CellLine {
     const value = live.value({ page: page.id, ...cell });
     if (value.kind === "error") return html`<span class="short">${cornerMark} no value</span>`;
     const unit = isOptionPage(page) && cell.column >= firstOption ? (page.rows[cell.row]?.[lead.unit] ?? "") : "";
-    if (value.kind !== "number") return valueText(value);
-    return withUnit(valueText(value, rowDecimals(live, page, cell.row)), unit);
+    return worthText(value, unit, rowDecimals(live, page, cell.row));
   }
 
   /** The error's sentence where there is one, else what the row says of itself. */

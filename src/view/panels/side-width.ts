@@ -2,7 +2,7 @@ import { html, type TemplateResult } from "lit/html.js";
 
 const least = 260;
 const most = 720;
-const usual = 350;
+const usual = 356;
 const step = 24;
 
 let width = usual;

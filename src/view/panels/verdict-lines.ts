@@ -30,8 +30,10 @@ function link(check: Check, words: string, select: (check: Check) => void): Temp
   return html`<button type="button" class="link" @click=${() => select(check)}>${lowerFirst(check.quantity)}</button>${words.startsWith(",") ? "" : " "}${words}`;
 }
 
+/** The check with the least to spare; one that can only hold or not has 0 and says nothing about how near it is. */
 function least(checks: readonly Check[]): Check | undefined {
-  const margin = ({ outcome }: Check) => (outcome.kind === "holds" ? outcome.margin : Number.POSITIVE_INFINITY);
+  const margin = ({ outcome }: Check) =>
+    outcome.kind === "holds" && outcome.margin > 0 ? outcome.margin : Number.POSITIVE_INFINITY;
   return checks.reduce<Check | undefined>((low, one) => (low && margin(low) <= margin(one) ? low : one), undefined);
 }
 

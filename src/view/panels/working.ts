@@ -1,49 +1,80 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { isFormula } from "../../engine/content";
 import type { LiveNotebook } from "../../notebook/live";
-import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
-import { referenceText } from "../../notebook/references";
-import { type Cell, cellName } from "../block";
+import { type Page, type Position, pageById } from "../../notebook/model";
+import { type NamedValue, type Working, workingOf } from "../../notebook/working";
+import type { Cell } from "../block";
 import { cornerMark } from "../marks";
+import { counted } from "../shown/count-words";
 import { rowDecimals } from "../shown/row-decimals";
-import { withUnit } from "../shown/unit-text";
-import { valueText } from "../shown/value-text";
-import { callsWorked } from "../working/call-working";
-import { piecesOf, referenceWords } from "../working/formula-pieces";
+import { isMargin } from "../shown/unit-text";
+import { worthText } from "../shown/value-text";
 import { callSteps } from "./call-steps";
 
-/** The formula with quantities in the place of addresses, where at least one is known. */
-function inWords(live: LiveNotebook, page: Page, column: number, formula: string): TemplateResult | typeof nothing {
-  const pieces = piecesOf(formula).map((piece) =>
-    typeof piece === "string"
-      ? { text: piece, isNamed: false, isReference: false }
-      : {
-          text: referenceWords(live.notebook, page, column, piece) ?? referenceText(piece),
-          isNamed: referenceWords(live.notebook, page, column, piece) !== undefined,
-          isReference: true,
-        },
-  );
-  if (!pieces.some(({ isNamed }) => isNamed)) return nothing;
-  return html`<p class="formula names">${pieces.map(({ text, isReference }) => (isReference ? html`<em>${text}</em>` : text))}</p>`;
+/** More cells than this are folded away. */
+const mostOpen = 8;
+
+function worth(live: LiveNotebook, { at, value, unit }: NamedValue): string {
+  if (value.kind === "error") return "no value";
+  const page = pageById(live.notebook, at.page);
+  return worthText(value, unit, page && rowDecimals(live, page, at.row));
 }
 
-/** How the selected cell's value comes about: its formula in addresses and in words, and its named functions step by step. */
-export function working(live: LiveNotebook, page: Page, cell: Cell): TemplateResult {
-  const text = textAt(page, cell.row, cell.column);
-  const value = live.value({ page: page.id, ...cell });
-  const isOption = isOptionPage(page) && cell.column >= firstOption;
-  const row = page.rows[cell.row] ?? [];
-  const unit = isOption && value.kind === "number" ? (row[lead.unit] ?? "") : "";
-  const what = isOption ? [row[lead.quantity], page.rows[0]?.[cell.column]].filter(Boolean).join(", ") : cellName(cell);
-  const worth = withUnit(valueText(value, rowDecimals(live, page, cell.row)), unit);
-  const basis = isOption ? row[lead.basis] : "";
+/** Cells that feed or are fed, each leading to its place. */
+function cells(
+  title: string,
+  home: NamedValue,
+  list: readonly NamedValue[],
+  live: LiveNotebook,
+  go: (at: Position) => void,
+): TemplateResult | typeof nothing {
+  if (list.length === 0) return nothing;
+  const name = (one: NamedValue) =>
+    [
+      one.page === home.page ? "" : `${one.page}:`,
+      one.quantity || one.cell.replace(/^.*!/, ""),
+      one.option && one.option !== home.option ? `(${one.option})` : "",
+    ]
+      .filter(Boolean)
+      .join(" ");
+  const item = (one: NamedValue) =>
+    html`<li><button type="button" class="link" @click=${() => go(one.at)}>${name(one)}</button> <span class="soft">${worth(live, one)}</span></li>`;
+  return html`<details ?open=${list.length <= mostOpen}>
+    <summary>${title} ${counted(list.length, "cell")}</summary>
+    <ul>${list.map(item)}</ul>
+  </details>`;
+}
+
+function formula({ formula: written, text }: Working): TemplateResult | typeof nothing {
+  if (!written) return nothing;
+  return html`<p class="formula">${text}</p>
+    ${written.names ? html`<p class="read">${written.names}</p>` : nothing}
+    ${written.numbers ? html`<p class="read soft">${written.numbers}</p>` : nothing}`;
+}
+
+/** How the selected cell's value comes about: its formula in addresses, words and numbers, its named functions step by step. */
+export function working(
+  live: LiveNotebook,
+  page: Page,
+  cell: Cell,
+  go: (at: Position) => void,
+): TemplateResult | typeof nothing {
+  const one = workingOf(live, { page: page.id, ...cell });
+  if (!one) return nothing;
+  const { value, quantity, option, basis, kind, note } = one;
+  const what = option ? `${quantity}, ${option}` : one.cell.replace(/^.*!/, "");
+  const state =
+    value.kind === "blank"
+      ? " is empty"
+      : value.kind === "error"
+        ? " has no value"
+        : html`${value.kind === "number" && isMargin(one.unit) ? ": " : " = "}<b>${worth(live, one)}</b>`;
   return html`<div class="working">
-    <p class="sum"><b>${what}</b>${
-      value.kind === "blank" ? " is empty" : value.kind === "error" ? " has no value" : html` = <b>${worth}</b>`
-    }</p>
+    <p class="sum"><b>${what}</b>${state}</p>
     ${value.kind === "error" ? html`<p class="short">${cornerMark} ${value.sentence}${value.from ? html` (from ${value.from})` : nothing}</p>` : nothing}
-    ${isFormula(text) ? html`<p class="formula">${text}</p>${inWords(live, page, cell.column, text)}` : nothing}
-    ${basis ? html`<p class="why">${isFormula(text) ? "" : "typed in; "}basis: ${basis}</p>` : nothing}
-    ${isFormula(text) ? callsWorked(live, page, text).map(callSteps) : nothing}
+    ${formula(one)}
+    ${option && basis ? html`<p class="why">${kind === "input" ? "typed in; " : ""}basis: ${basis}</p>` : nothing}
+    ${note ? html`<p class="why">${note}</p>` : nothing}
+    ${one.calls.map(callSteps)}
+    ${cells("Fed by", one, one.parts, live, go)} ${cells("Feeds", one, one.usedBy, live, go)}
   </div>`;
 }

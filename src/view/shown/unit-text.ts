@@ -12,6 +12,9 @@ export const unitText = (unit: string): string =>
     .replace(/([A-Za-z])([23])(?![\w.])/g, (_, letter: string, power: string) => letter + raised[power])
     .replaceAll(" ", "\u00a0");
 
+/** Whether a unit marks a check: its number is a share to spare or missing. */
+export const isMargin = (unit: string): boolean => unit === "margin";
+
 /** A number with its unit; plain numbers (`1`) and texts stand alone. */
 export const withUnit = (value: string, unit: string): string =>
   unit === "" || unit === "1" || unit === "any" || unit === "text" ? value : `${value}\u00a0${unitText(unit)}`;

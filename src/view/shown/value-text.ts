@@ -1,5 +1,13 @@
 import type { CellValue } from "../../engine/value";
+import { outcomeOf, outcomeWords } from "../../notebook/verdict";
 import { numberText } from "./number-text";
+import { isMargin, withUnit } from "./unit-text";
+
+/** A cell's value with its unit; a margin in words. */
+export function worthText(value: CellValue, unit: string, decimals?: number): string {
+  if (value.kind !== "number") return valueText(value);
+  return isMargin(unit) ? outcomeWords(outcomeOf(value, "typed")) : withUnit(numberText(value.value, decimals), unit);
+}
 
 /** A cell's value in words; an error shows its sentence. */
 export function valueText(value: CellValue, decimals?: number): string {
