@@ -7,6 +7,7 @@ import type { Given } from "../formula/value";
 import { cellFormula, cellsIn, namedFormula, valuedFormula } from "./formula-words";
 import type { LiveNotebook } from "./live";
 import type { Position } from "./model";
+import type { FindFunction } from "./named-function";
 
 /** One call of a named function in a cell, with the values that its arguments have there. */
 export interface NamedCall {
@@ -22,9 +23,6 @@ export interface NamedCall {
   /** The sentence of the argument's error, or of the function's own refusal. */
   readonly refusal: string | undefined;
 }
-
-/** Finds a named function; the shipped ones and a notebook's own are looked up alike. */
-export type FindFunction = (name: string) => AnyDefinition | undefined;
 
 interface Failed {
   readonly sentence: string;

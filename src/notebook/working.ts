@@ -1,13 +1,13 @@
 import { isFormula } from "../engine/content";
 import { noParse } from "../engine/parsed";
 import type { CellValue } from "../engine/value";
-import { catalogue } from "../functions";
 import { type CellName, cellName } from "./cell-name";
 import { feedsOf } from "./feeds";
 import { namedFormula, valuedFormula } from "./formula-words";
 import type { LiveNotebook } from "./live";
 import { firstOption, type Position, pageById } from "./model";
-import { type FindFunction, type NamedCall, namedCalls } from "./named-calls";
+import { type NamedCall, namedCalls } from "./named-calls";
+import { type FindFunction, shippedFunction } from "./named-function";
 import { rowEntry } from "./row-entry";
 
 /** A cell with its value, as one part of another's working. */
@@ -51,11 +51,6 @@ export interface Working extends NamedValue {
   /** Why something is not shown. */
   readonly note: string | undefined;
 }
-
-const shipped = new Map(catalogue.map((definition) => [definition.name as string, definition]));
-
-/** Finds a shipped function by its name. */
-export const shippedFunction: FindFunction = (name) => shipped.get(name);
 
 function limitsOf(live: LiveNotebook, at: Position, value: CellValue): InputLimits | undefined {
   const page = pageById(live.notebook, at.page);
