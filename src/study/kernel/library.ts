@@ -154,10 +154,9 @@ function dateText(value: number): string | number {
 /** A number with so many digits after the point, as TEXT with `0` or `0.00` prints it. */
 function digitsText(value: number, digits: number): string | number {
   if (isError(value)) return value;
-  if (Math.abs(value) >= 1e20) throw new Beyond(`${value} as text`);
   const [whole = "", part = ""] = String(Number(value.toFixed(digits))).split(".");
-  if (part.includes("e") || whole.includes("e")) throw new Beyond(`${value} as text`);
-  return digits === 0 ? whole : `${whole}.${part.padEnd(digits, "0")}`;
+  // Beyond 21 digits a power of ten follows the point; it is left there, as the engine leaves it.
+  return `${whole}${digits === 0 ? "" : "."}${part.padEnd(digits, "0")}`;
 }
 
 function textJoin(delimiter: Plain, leavesOut: number, items: readonly Plain[]): string | number {

@@ -2,7 +2,7 @@ import type { Operator, Parsed, ParsedCell } from "../../engine/parsed";
 import { lowerCall } from "./calls";
 import { blockCells } from "./chain";
 import { relationTest } from "./condition";
-import { asNumber, blank, failure, finite, help, type Node, plain, type Relation, type Sign } from "./node";
+import { asNumber, blank, failure, finite, help, type Node, plain, power, type Relation, type Sign } from "./node";
 import { NotTaken, type Part, spread } from "./part";
 import { kinds } from "./plain";
 
@@ -14,10 +14,9 @@ function operator(op: Operator, left: Node, right: Node): Node {
     return { op: "flag", test: relationTest(op as Relation, left, right), kinds: kinds.flag };
   }
   const [a, b] = [asNumber(left), asNumber(right)];
-  // A divisor and both sides of a power could swallow an overflow, which is an error for the engine.
-  const first = op === "^" ? finite(a) : a;
-  const second = op === "^" || op === "/" ? finite(b) : b;
-  return { op: "sign", sign: op as Sign, left: first, right: second, kinds: kinds.number };
+  if (op === "^") return power(a, b);
+  // A divisor could swallow an overflow, which is an error for the engine.
+  return { op: "sign", sign: op as Sign, left: a, right: op === "/" ? finite(b) : b, kinds: kinds.number };
 }
 
 function sign(op: "-" | "+" | "%", of: Node): Node {

@@ -18,7 +18,6 @@ export type MathName =
   | "log10"
   | "max"
   | "min"
-  | "pow"
   | "round"
   | "sin"
   | "sinh"
@@ -106,6 +105,12 @@ export const math = (name: MathName, ...args: readonly Node[]): Node => ({
   args: args.map(finite),
   kinds: kinds.number,
 });
+
+/** A power. Anything to the power of 0 is 1 in JavaScript, an error too: only a fixed exponent rules that out. */
+export function power(base: Node, exponent: Node): Node {
+  if (exponent.op !== "plain" || exponent.value === 0) return help("power", [base, exponent], kinds.number);
+  return { op: "sign", sign: "^", left: finite(base), right: exponent, kinds: kinds.number };
+}
 
 /** One of two nodes; where only one kind can come out, the result is of that kind. */
 export function select(test: Test, then: Node, otherwise: Node, failed: Node = failure): Node {

@@ -19,6 +19,7 @@ export const numberLibrary = {
   angle: (x: number, y: number): number => (x === 0 && y === 0 ? Number.NaN : Math.atan2(y, x)),
   ceiling: stepped(Math.ceil),
   floor: stepped(Math.floor),
+  power: (base: number, exponent: number): number => (Number.isNaN(base) ? base : base ** exponent),
   remainder: (value: number, by: number): number => {
     if (by === 0) return Number.NaN;
     const rest = value % by;

@@ -15,3 +15,12 @@ export function kindOf(value: Plain): Kinds {
 }
 
 export const isError = (value: Plain): boolean => Number.isNaN(value);
+
+/** For each place, every kind that occurs there in some sets of values. */
+export const kindsIn = (sets: readonly (readonly Plain[])[]): Kinds[] =>
+  sets.reduce<Kinds[]>((found, set) => {
+    set.forEach((value, i) => {
+      found[i] = (found[i] ?? 0) | kindOf(value);
+    });
+    return found;
+  }, []);

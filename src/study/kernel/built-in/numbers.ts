@@ -1,4 +1,4 @@
-import { asNumber, finite, help, type MathName, math, type Node, plain } from "../node";
+import { asNumber, finite, help, type MathName, math, type Node, plain, power } from "../node";
 import { type Lowering, NotTaken, spread } from "../part";
 import { kinds } from "../plain";
 
@@ -50,7 +50,7 @@ export const numberFunctions: Readonly<Record<string, Lowering>> = {
   LOG10: one("log10"),
   MOD: helped("remainder", 2),
   PI: ofNumbers(0, [], () => plain(enginePi)),
-  POWER: ofNumbers(2, [], ([a = plain(0), b = plain(0)]) => math("pow", a, b)),
+  POWER: ofNumbers(2, [], ([a = plain(0), b = plain(0)]) => power(a, b)),
   RADIANS: times(Math.PI / 180),
   ROUND: helped("round", 1, [0]),
   ROUNDDOWN: helped("roundDown", 1, [0]),
