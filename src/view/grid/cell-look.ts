@@ -94,10 +94,10 @@ function optionLook(live: LiveNotebook, page: Page, row: number, column: number,
   if (kind === "check") {
     const outcome = outcomeOf(value, text);
     if (outcome.kind === "none") return { ...blank, isRight };
-    const words = inCell(outcomeWords(outcome));
-    return outcome.kind === "open"
-      ? { shape: "open", text: words, sentence: outcome.why, isRight }
-      : { shape: outcome.kind, text: words, margin: outcome.margin, isRight };
+    // The shape says that it is open; the words say why.
+    if (outcome.kind === "open")
+      return { shape: "open", text: outcome.why, sentence: outcome.why, isRight, isWrapped: true };
+    return { shape: outcome.kind, text: inCell(outcomeWords(outcome)), margin: outcome.margin, isRight };
   }
   const isSpilled = text === "" && live.isSpilled(at);
   if (text === "" && !isSpilled)

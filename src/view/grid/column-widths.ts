@@ -1,6 +1,5 @@
 import { firstOption, isOptionPage, lead, type Page } from "../../notebook/model";
 import type { Look } from "./cell-look";
-import { freeRowKind } from "./free-row";
 import { headerFont, linesOf, lookWidth, sides, textWidth } from "./text-width";
 
 type LookAt = (row: number, column: number) => Look;
@@ -91,9 +90,16 @@ export function columnWidths(page: Page, look: LookAt, room: number): number[] {
     const share = Math.min(30, Math.floor(left / Math.max(1, widths.length - firstOption)));
     return widths.map((width, column) => (column >= firstOption && share > 0 ? width + share : width));
   }
-  const hasTitles = page.rows.some((_, row) => freeRowKind(page, row) === "title");
-  const most = columns.length < 4 ? 380 : hasTitles ? 230 : 220;
-  return columns.map((column) => range(64, natural(page, column, look), most).wanted);
+  // Words give way to one another, figures and verdicts do not.
+  const isFirm = ({ shape }: Look) => shape === "number" || shape === "holds" || shape === "short";
+  const ranges = columns.map((column) =>
+    range(
+      Math.min(170, Math.max(64, natural(page, column, look, column === 0 ? undefined : isFirm))),
+      natural(page, column, look),
+      columns.length < 4 ? 380 : 240,
+    ),
+  );
+  return fitted(ranges, room);
 }
 
 /** How many columns stay in sight: all that stand before the options where there is room, else the quantity alone. */

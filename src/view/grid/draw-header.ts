@@ -17,5 +17,6 @@ export function drawHeader(page: Page, column: number, th: HTMLTableCellElement)
   label.replaceChildren(
     ...(isCorner ? [] : [part("letter", columnName(column)), ...(name ? [part("name", name)] : [])]),
   );
+  th.classList.toggle("named", isOptionPage(page));
   th.classList.toggle("right", isOptionPage(page) && column >= firstOption);
 }

@@ -49,7 +49,7 @@ export class Drawings {
         ? html`<select aria-label="Which drawing" @change=${pick}>
             ${names.map((one) => html`<option ?selected=${one === name}>${capital(one)}</option>`)}
           </select>`
-        : html`<em>${figure.title}</em>`;
+        : nothing;
     return html`<h2>Drawing ${choice}</h2>
       <figure>
         ${isDrawn(figure) ? html`<div class="drawing">${unsafeHTML(figure.svg)}</div>` : html`<p class="soft">${figure.sentence}</p>`}

@@ -1,7 +1,9 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
+import type { LiveNotebook } from "../../notebook/live";
 import type { Page } from "../../notebook/model";
 import type { Desk } from "../desk";
 import { cornerMark, openMark, ringMark } from "../marks";
+import { proofsOf } from "../proofs";
 import { counted } from "../shown/count-words";
 import type { OptionStanding, Standing } from "../standing";
 
@@ -34,6 +36,15 @@ function pageState(standings: readonly OptionStanding[] | undefined): TemplateRe
   </small>`;
 }
 
+function proofState(live: LiveNotebook, page: Page): TemplateResult | typeof nothing {
+  const proofs = proofsOf(live, page);
+  if (!proofs) return nothing;
+  const { agree, differ } = proofs;
+  return differ > 0
+    ? html`<small class="short">${cornerMark} ${differ} of ${agree + differ} differ</small>`
+    : html`<small class="holds">${ringMark} ${agree} of ${agree} agree</small>`;
+}
+
 /** The pages in the order of the job, each with how its checks stand for every option. */
 export function pageList(
   desk: Desk,
@@ -52,7 +63,7 @@ export function pageList(
           @click=${(event: MouseEvent) => go(page, event.detail > 0)}
         >
           <span class="number">${i + 1}</span>
-          <span class="name">${page.name}${pageState(standing?.get(page.id))}</span>
+          <span class="name">${page.name}${pageState(standing?.get(page.id))}${desk.live ? proofState(desk.live, page) : nothing}</span>
         </button>
       </li>`,
     )}

@@ -3,6 +3,7 @@ import { type Check, outcomeWords } from "../../notebook/verdict";
 import { cornerMark, openMark, ringMark } from "../marks";
 import { capital, countWord } from "../shown/count-words";
 import type { OptionStanding } from "../standing";
+import { cellLink } from "./cell-link";
 
 /** With more options than this, those that hold are counted in one line. */
 const mostLines = 6;
@@ -27,7 +28,9 @@ const lowerFirst = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
 
 function link(check: Check, words: string, select: (check: Check) => void): TemplateResult {
-  return html`<button type="button" class="link" @click=${() => select(check)}>${lowerFirst(check.quantity)}</button>${words.startsWith(",") ? "" : " "}${words}`;
+  const { page, row, column, quantity } = check;
+  const part = cellLink(page.name, { row, column }, lowerFirst(quantity), () => select(check));
+  return html`${part}${words.startsWith(",") ? "" : " "}${words}`;
 }
 
 /** The check with the least to spare; one that can only hold or not has 0 and says nothing about how near it is. */

@@ -9,6 +9,7 @@ import { rowDecimals } from "../shown/row-decimals";
 import { isMargin } from "../shown/unit-text";
 import { worthText } from "../shown/value-text";
 import { callSteps } from "./call-steps";
+import { cellLink } from "./cell-link";
 
 /** More cells than this are folded away. */
 const mostOpen = 8;
@@ -37,7 +38,7 @@ function cells(
       .filter(Boolean)
       .join(" ");
   const item = (one: NamedValue) =>
-    html`<li><button type="button" class="link" @click=${() => go(one.at)}>${name(one)}</button> <span class="soft">${worth(live, one)}</span></li>`;
+    html`<li>${cellLink(one.page, one.at, name(one), () => go(one.at))} <span class="soft">${worth(live, one)}</span></li>`;
   return html`<details ?open=${list.length <= mostOpen}>
     <summary>${title} ${counted(list.length, "cell")}</summary>
     <ul>${list.map(item)}</ul>
