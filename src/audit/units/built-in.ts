@@ -1,7 +1,9 @@
 import type { Parsed } from "../../engine/parsed";
 import { plain, raised, type Scale, scaleOf } from "../../units/scale";
-import { type Measure, plainNumber, product, quantity, shared, silent } from "./measure";
-import type { Rule, Visit } from "./visit";
+import { choice, everySecond, xlookup } from "./choosing";
+import { plainNumber, product, quantity, shared, silent } from "./measure";
+import { together } from "./together";
+import type { Rule } from "./visit";
 
 const radian = plain;
 const degree = scaleOf("deg") as Scale;
@@ -11,22 +13,6 @@ const asFirst: Rule = (visit, { args }) => {
   const [first = silent] = args.map((part) => visit.measure(part));
   return first;
 };
-
-/** All arguments, and all cells of ranges, in one unit, which is the result's. */
-function together(visit: Visit, name: string, parts: readonly Parsed[]): Measure {
-  const items = parts.flatMap((part): readonly { measure: Measure; name: string }[] => {
-    if (part.kind !== "range") return [{ measure: visit.measure(part), name: visit.words(part) }];
-    return visit.around
-      .cells(part.from, part.to)
-      .flat()
-      .map((at) => ({ measure: visit.around.cell(at), name: visit.words({ kind: "reference", at }) }));
-  });
-  const firstNamed = items.find(({ measure }) => measure.kind === "quantity")?.name ?? "";
-  return items.reduce<Measure>(
-    (all, item) => visit.judge.alike(name, all, item.measure, [firstNamed, item.name]),
-    silent,
-  );
-}
 
 /** A step or a divisor that is typed counts in the unit of what is rounded or divided. */
 const stepped: Rule = (visit, { name, args }) => {
@@ -86,34 +72,6 @@ const root: Rule = (visit, { args }) => {
 const power: Rule = (visit, { args }) => {
   const [a, b] = args;
   return a && b ? visit.power(visit.measure(a), visit.measure(b), [visit.words(a), visit.words(b)]) : silent;
-};
-
-/** A condition, then branches that must have one unit; an empty branch and text say nothing. */
-const choice =
-  (branches: (args: readonly Parsed[]) => readonly Parsed[]): Rule =>
-  (visit, { name, args }) => {
-    const taken = branches(args);
-    for (const part of args) if (!taken.includes(part) && part.kind !== "range") visit.measure(part);
-    return together(visit, `${name}, branches`, taken);
-  };
-
-const everySecond = (from: number) => (args: readonly Parsed[]) =>
-  args.filter((_, i) => i >= from && (i - from) % 2 === 0);
-
-/** The unit of the column that is read; the key is compared with the keys. */
-const xlookup: Rule = (visit, { args }) => {
-  const [key, keys, values, otherwise] = args;
-  if (key && keys) {
-    visit.judge.alike("XLOOKUP", visit.measure(key), visit.measure(keys), [visit.words(key), visit.words(keys)]);
-  }
-  const measure = values ? visit.measure(values) : silent;
-  if (otherwise && values) {
-    return visit.judge.alike("XLOOKUP", measure, visit.measure(otherwise), [
-      visit.words(values),
-      visit.words(otherwise),
-    ]);
-  }
-  return measure;
 };
 
 const sumProduct: Rule = (visit, { args }) =>

@@ -1,6 +1,4 @@
-import type { Parsed } from "../../engine/parsed";
 import type { AnyDefinition } from "../../formula/definition";
-import type { Expression } from "../../formula/expression";
 import { readExpression } from "../../formula/read";
 import { readerText } from "../../formula/reader-text";
 import type { Step } from "../../formula/steps";
@@ -8,49 +6,10 @@ import { choicesOf, columnNames } from "../../formula/steps/pick";
 import { symbolText } from "../../formula/symbol-name";
 import type { Table } from "../../formula/table";
 import { open, plain, scaleOf } from "../../units/scale";
+import { asParsed } from "./as-parsed";
 import type { UnitFinding } from "./judge";
 import { type Measure, plainNumber, quantity, silent } from "./measure";
 import { Walk } from "./walk";
-
-/** A formula of a step in the shape of a cell's, so that one audit serves both. */
-function asParsed(expression: Expression): Parsed {
-  switch (expression.kind) {
-    case "number":
-    case "name":
-      return expression.kind === "name" && expression.name === "pi"
-        ? { kind: "call", name: "PI", args: [] }
-        : expression;
-    case "minus":
-      return { kind: "sign", op: "-", of: asParsed(expression.of) };
-    case "binary":
-      return {
-        kind: "operator",
-        op: expression.op,
-        left: asParsed(expression.left),
-        right: asParsed(expression.right),
-      };
-    case "compare": {
-      const op = expression.op === "==" ? "=" : expression.op === "!=" ? "<>" : expression.op;
-      return { kind: "operator", op, left: asParsed(expression.left), right: asParsed(expression.right) };
-    }
-    case "logic":
-      return {
-        kind: "call",
-        name: expression.op.toUpperCase(),
-        args: [asParsed(expression.left), asParsed(expression.right)],
-      };
-    case "call": {
-      const name = { ceil: "CEILING", floor: "FLOOR" }[expression.name as string] ?? expression.name.toUpperCase();
-      return { kind: "call", name, args: expression.args.map(asParsed) };
-    }
-    case "choice":
-      return {
-        kind: "call",
-        name: "IF",
-        args: [asParsed(expression.test), asParsed(expression.then), asParsed(expression.otherwise)],
-      };
-  }
-}
 
 /** The measure of a declared unit; a text or a key has none. */
 function declared(unit: string | undefined): Measure {
@@ -154,6 +113,7 @@ class Steps {
         }
         break;
       case "convert":
+      case "surface":
         break;
     }
     if ("symbol" in step) this.names.set(symbol, unit);

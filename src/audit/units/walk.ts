@@ -15,9 +15,8 @@ import {
   silent,
 } from "./measure";
 import { namedCall } from "./named-call";
+import { absolute, isAbsolute, temperatures } from "./temperature";
 import type { Surroundings, Visit } from "./visit";
-
-export const isAbsolute = (of: Quantity): boolean => of.scales.every((scale) => scale.zero !== 0);
 
 const comparisons: ReadonlySet<Operator> = new Set(["=", "<>", "<", "<=", ">", ">="]);
 
@@ -78,18 +77,9 @@ export class Walk implements Visit {
       );
     }
     if (op === "-" && measure.kind === "quantity" && isAbsolute(measure)) {
-      return this.absolute("-", this.words(of), measure);
+      return absolute(this.judge, "-", this.words(of), measure);
     }
     return op === "%" ? silent : measure;
-  }
-
-  /** A temperature counted from a zero of its own where only a difference makes sense. */
-  absolute(op: string, name: string, of: Quantity): Measure {
-    this.judge.say(
-      "error",
-      `${op}: ${name} is a temperature in ${scaleName(of.scales[0] as Scale)}; subtract a reference temperature first`,
-    );
-    return silent;
   }
 
   private operator(part: Extract<Parsed, { kind: "operator" }>): Measure {
@@ -112,26 +102,9 @@ export class Walk implements Visit {
       return bare(op === "+" ? a.value + b.value : a.value - b.value, this.around.conversions);
     }
     const [aHot, bHot] = [a, b].map((one) => one.kind === "quantity" && isAbsolute(one));
-    if (a.kind === "quantity" && b.kind === "quantity" && (aHot || bHot)) return this.temperatures(op, a, b, names);
+    if (a.kind === "quantity" && b.kind === "quantity" && (aHot || bHot))
+      return temperatures(this.judge, op, a, b, names);
     return this.judge.alike(op, a, b, names);
-  }
-
-  /** 20 degC − 15 degC is 5 K, 20 degC + 5 K is 25 degC, and two degC have no sum. */
-  private temperatures(op: "+" | "-", a: Quantity, b: Quantity, names: readonly [string, string]): Measure {
-    const [hot, other] = isAbsolute(a) ? [a, b] : [b, a];
-    const name = scaleName(hot.scales[0] as Scale);
-    if (isAbsolute(a) && isAbsolute(b)) {
-      if (op === "+") {
-        this.judge.say("error", `+: ${names[0]} and ${names[1]} are both temperatures in ${name}; they have no sum`);
-        return silent;
-      }
-      const common = this.judge.alike(op, a, b, names);
-      return common.kind === "quantity" ? quantity(...common.scales.map((scale) => ({ ...scale, zero: 0 }))) : silent;
-    }
-    if (op === "-" && hot === b) return this.absolute("-", names[1], b);
-    const difference = quantity(...hot.scales.map((scale) => ({ ...scale, zero: 0 })));
-    const fits = this.judge.alike(op, hot === a ? difference : other, hot === a ? other : difference, names);
-    return fits.kind === "quantity" ? hot : silent;
   }
 
   private factor(op: "*" | "/", a: Measure, b: Measure, names: readonly [string, string]): Measure {
@@ -139,7 +112,7 @@ export class Walk implements Visit {
       // Times 0 is a way to write "no part of it", and gives no temperature.
       const other = i === 0 ? b : a;
       if (one.kind === "quantity" && isAbsolute(one) && !(other.kind === "bare" && other.value === 0)) {
-        return this.absolute(op, names[i] ?? "", one);
+        return absolute(this.judge, op, names[i] ?? "", one);
       }
     }
     if (a.kind === "silent" || b.kind === "silent") return silent;
@@ -152,7 +125,7 @@ export class Walk implements Visit {
     if (a.kind === "bare" && b.kind === "bare") return bare(a.value ** b.value, this.around.conversions);
     if (b.kind === "quantity") this.judge.wanted("^", names[1], b, plain);
     if (a.kind !== "quantity") return a.kind === "bare" && b.kind === "quantity" ? plainNumber : silent;
-    if (isAbsolute(a)) return this.absolute("^", names[0], a);
+    if (isAbsolute(a)) return absolute(this.judge, "^", names[0], a);
     if (b.kind === "bare") return quantity(...a.scales.map((scale) => raised(scale, b.value)));
     const pure = a.scales.filter(isPlain);
     if (pure.length > 0) return plainNumber;
