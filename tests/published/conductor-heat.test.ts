@@ -81,6 +81,8 @@ describe("fault", () => {
       const amps = callByName(conductorWithstand, { area: cell(row, "size"), seconds, k: 146 });
       expect(amps / 1000).toBeCloseTo(cell(row, String(seconds)), 1);
     }
+    const second = callByName(conductorWithstand, { area: cell(row, "size"), seconds: 1, k: 146 });
+    expect(second / 1000).toBeCloseTo(cell(row, "formula"), 2);
   });
 
   it.each(rowsOf("adiabatic-current.csv"))(

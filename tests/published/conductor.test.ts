@@ -18,6 +18,8 @@ describe("IEC 60228", () => {
     const given = { area: cell(row, "size"), run: 1000 };
     expect(callByName(conductorResistanceOfRun, given)).toBeCloseTo(cell(row, "class_5"), 9);
     expect(callByName(conductorResistanceOfRun, { ...given, class: 2 })).toBeCloseTo(cell(row, "class_2"), 9);
+    const metre = callByName(conductorResistanceOfRun, { ...given, run: 1 });
+    expect(metre * cell(row, "size")).toBeCloseTo(cell(row, "resistivity"), 5);
   });
 
   it.each([
@@ -58,6 +60,19 @@ describe("copper", () => {
     const area = cell(row, "area");
     expect(callByName(awgArea, { gauge: gaugeOf(row) })).toBeCloseTo(area, decimalsOf(area));
   });
+
+  it.each(rowsOf("wire-gauges-computed.csv"))(
+    "AWG.AREA and COPPER.RESISTANCE of $awg: diameter, circular mils, ohms (ASTM B258, IEC 60028, own arithmetic)",
+    (row) => {
+      const area = callByName(awgArea, { gauge: gaugeOf(row) });
+      const diameter = Math.sqrt((4 * area) / Math.PI);
+      expect(diameter).toBeCloseTo(cell(row, "millimetres"), 4);
+      expect(diameter / 25.4).toBeCloseTo(cell(row, "inches"), 5);
+      expect((diameter / 0.0254) ** 2).toBeCloseTo(cell(row, "circular_mils"), 1);
+      expect(callByName(copperResistance, { area, run: thousandFeet })).toBeCloseTo(cell(row, "thousand_feet"), 5);
+      expect(callByName(copperResistance, { area, run: 1000 })).toBeCloseTo(cell(row, "kilometre"), 5);
+    },
+  );
 
   it.each([
     ["4/0", 107.22],

@@ -7,6 +7,7 @@ import { priceMarkup } from "../../src/functions/hours/price-markup";
 import { hoursSpread } from "../../src/functions/hours/spread";
 import { callByName } from "../functions/second-calculation";
 import { activities, chances, equalLines, nineLines, nineMean, nineVariances } from "./estimate";
+import { cell, rowsOf } from "./values";
 
 const near = (value: number, wanted: number, within: number): void => {
   expect(Math.abs(value - wanted), `got ${value}, wanted ${wanted}`).toBeLessThanOrEqual(within);
@@ -93,16 +94,27 @@ describe("lines that move together", () => {
     near(spread / Math.sqrt(lines), ratio, 5e-5);
   });
 
+  test.each(rowsOf("lines-in-common.csv"))(
+    "HOURS.JOIN of $lines equal lines at $common: what leaving it out hides (identity, 1 decimal)",
+    (row) => {
+      const lines = cell(row, "lines");
+      const joined = callByName(hoursJoin, { spreads: Array(lines).fill(1), common: cell(row, "common") });
+      near((1 - Math.sqrt(lines) / joined) * 100, cell(row, "spread"), 0.05);
+      near((1 - lines / joined ** 2) * 100, cell(row, "variance"), 0.05);
+    },
+  );
+
   test.each(nineLines)(
     "nine invented lines at %d: spread, and what holds in 50, 80, 90 of 100",
     (common, ...wanted) => {
-      const [spread, half, eighty, ninety] = wanted;
+      const [spread, half, eighty, ninety, over] = wanted;
       const joined = callByName(hoursJoin, { spreads: nineVariances.map(Math.sqrt), common });
       near(joined, spread, 0.05);
       const at = (share: number) => callByName(hoursAt, { mean: nineMean, spread: joined, share });
       near(at(0.5), half, 0.5);
       near(at(0.8), eighty, 0.5);
       near(at(0.9), ninety, 0.5);
+      near(at(0.8) - 9030, over, 0.5);
     },
   );
 });

@@ -10,6 +10,7 @@ import { filletArea } from "../../src/functions/joint/fillet-area";
 import { filletVolume } from "../../src/functions/joint/fillet-volume";
 import { jointPlies } from "../../src/functions/joint/joint-plies";
 import { jointShell } from "../../src/functions/joint/joint-shell";
+import { jointTubeBand } from "../../src/functions/joint/joint-tube-band";
 import { plyCount } from "../../src/functions/joint/ply-count";
 import { plyDensity } from "../../src/functions/joint/ply-density";
 import { plyFraction } from "../../src/functions/joint/ply-fraction";
@@ -18,6 +19,9 @@ import { plyThickness } from "../../src/functions/joint/ply-thickness";
 import { plyVolume } from "../../src/functions/joint/ply-volume";
 import { resinHardener } from "../../src/functions/joint/resin-hardener";
 import { resinPotLife } from "../../src/functions/joint/resin-pot-life";
+import { tunnelHoleArea } from "../../src/functions/tunnel/hole-area";
+import { tunnelHoleEdge } from "../../src/functions/tunnel/hole-edge";
+import { tunnelHoleLength } from "../../src/functions/tunnel/hole-length";
 import { callByName } from "../functions/second-calculation";
 import { bevels, fillets, layers, localShells, patches, potLives, rings } from "./laminate";
 
@@ -30,7 +34,8 @@ function gives(definition: AnyDefinition, given: Given, wanted: number, within: 
 
 describe("ISO 12215-5:2008, Annex C, equation C.1 (read in a public implementation)", () => {
   test.each(layers)("PLY: %s, %d g/m2 at %d", (_fabric, fabric, fraction, ...printed) => {
-    const [polyester, epoxy, lightEpoxy, resin, volume, density] = printed;
+    const [polyester, epoxy, lightEpoxy, resin, volume, density, whole] = printed;
+    gives(plyResin, { fabric, fraction }, whole * 1000 - fabric, 0.05);
     gives(plyThickness, { fabric, fraction }, polyester, 5e-5);
     gives(plyThickness, { fabric, fraction }, (fabric / 1000) * ((2.56 / fraction - 1.36) / 3.072), 1e-12);
     gives(plyThickness, { fabric, fraction, resin: 1.15 }, epoxy, 5e-5);
@@ -104,12 +109,14 @@ describe("PLY", () => {
     gives(plyThickness, { fabric: 3 * each, fraction: 0.3 }, 3.2, 0.05);
   });
 
-  test.each(patches)("backing patches of that manual: %d of 1.5 oz, %d of 2 oz", (small, large, glass, thickness) => {
+  test.each(patches)("backing patches of that manual for %d mm: %d of 1.5 oz, %d of 2 oz", (original, ...patch) => {
+    const [small, large, glass, thickness, share] = patch;
     const grams =
       small * callByName(fabricGrams, { ounces: 1.5, per: "ft2" }) +
       large * callByName(fabricGrams, { ounces: 2, per: "ft2" });
     expect(Math.abs(grams - glass)).toBeLessThan(0.051);
     gives(plyThickness, { fabric: grams, fraction: 0.3 }, thickness, 5e-4);
+    gives(plyThickness, { fabric: grams, fraction: 0.3 }, share * original, 5e-4 * original);
   });
 
   test("public web examples of a carbon ply: 225 g/m2 in all at 0.6778 is 0.143 mm; 0.58 by volume is 0.665 by mass", () => {
@@ -179,9 +186,17 @@ describe("fillets, by geometry", () => {
     [135, 0.02151],
   ])("FILLET.AREA over r² at %d°", (angle, coefficient) => gives(filletArea, { radius: 1, angle }, coefficient, 1e-5));
 
-  test.each(rings)("FILLET.VOLUME round a tube of %d mm tilted %d°, by quadrature", (_radius, tilt, edge, mean) => {
-    gives(filletVolume, { radius: 10, edge, tilt }, (mean * 100 * edge) / 1000, (5e-5 * 100 * edge) / 1000);
-  });
+  test.each(rings)(
+    "FILLET.VOLUME and the hole of a tube of %d mm tilted %d°, by quadrature",
+    (radius, tilt, ...ring) => {
+      const [edge, mean, longHalf, hole] = ring;
+      const skin = { diameter: 2 * radius, entrance: tilt, flare: 0 };
+      gives(tunnelHoleEdge, skin, edge, 5e-3);
+      gives(tunnelHoleLength, skin, 2 * longHalf, 1e-2);
+      gives(tunnelHoleArea, skin, hole, 5e-7);
+      gives(filletVolume, { radius: 10, edge, tilt }, (mean * 100 * edge) / 1000, (5e-5 * 100 * edge) / 1000);
+    },
+  );
 
   test.each([
     [100, 15, 31.36],
@@ -190,6 +205,12 @@ describe("fillets, by geometry", () => {
   ])("FILLET.VOLUME as a ring by Pappus: tube %d mm, radius %d mm", (tube, radius, volume) => {
     const centre = (10 - 3 * Math.PI) / (12 - 3 * Math.PI);
     gives(filletVolume, { radius, edge: 2 * Math.PI * (tube + centre * radius), tilt: 0 }, volume, 5e-3);
+  });
+});
+
+describe("tube", () => {
+  test("JOINT.TUBEBAND of a tube of 185 mm, 800 mm long is 0.4649557127 m2 (4 pi R b)", () => {
+    gives(jointTubeBand, { diameter: 185, width: 800 }, 0.4649557127, 5e-11);
   });
 });
 

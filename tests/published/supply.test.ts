@@ -4,6 +4,7 @@ import { batteryBank } from "../../src/functions/battery/bank";
 import { batteryOpening } from "../../src/functions/battery/opening";
 import { batteryResistance } from "../../src/functions/battery/resistance";
 import { batteryRuntime } from "../../src/functions/battery/runtime";
+import { convert } from "../../src/functions/general/convert";
 import { anodeHours } from "../../src/functions/service/anode-hours";
 import { oilHead } from "../../src/functions/service/oil-head";
 import { supplyFault } from "../../src/functions/supply/fault";
@@ -101,7 +102,9 @@ describe("fuse, lug, header, anode", () => {
   });
 
   it.each(rowsOf("lug-pull.csv"))("LUG.PULL of $size mm2 is $newtons N (IEC 61238-1)", (row) => {
-    expect(callByName(lugPull, { area: cell(row, "size") })).toBe(cell(row, "newtons"));
+    const pull = callByName(lugPull, { area: cell(row, "size") });
+    expect(pull).toBe(cell(row, "newtons"));
+    expect(callByName(convert, { value: pull, from: "N", to: "lbf" })).toBeCloseTo(cell(row, "pounds"), 0);
   });
 
   it.each([

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { convert } from "../../src/functions/general/convert";
 import { thrustHold } from "../../src/functions/thrust/hold";
 import { thrustIdeal } from "../../src/functions/thrust/ideal";
 import { jetSpeed } from "../../src/functions/thrust/jet-speed";
@@ -42,6 +43,7 @@ describe("side force needed", () => {
       const rate = callByName(thrustTurn, { length, draught, coefficient, thrust, arm });
       expect(rate).toBeCloseTo(cell(row, "degrees"), 3);
       expect((rate * Math.PI) / 180).toBeCloseTo(cell(row, "radians"), 5);
+      expect(360 / rate).toBeCloseTo(cell(row, "full_turn"), 1);
     },
   );
 
@@ -67,6 +69,8 @@ describe("thrust at hand", () => {
       // The far jet of an open propeller has half the section of its disc.
       const section = diameter * Math.sqrt(cell(row, "jet"));
       expect(callByName(jetSpeed, { thrust, diameter: section, density })).toBeCloseTo(cell(row, "speed"), 4);
+      expect(thrust / (cell(row, "density") * cell(row, "speed"))).toBeCloseTo(cell(row, "flow"), 4);
+      expect((thrust / cell(row, "power")) * 1000).toBeCloseTo(cell(row, "per_kilowatt"), 2);
       if (jet === 1) {
         const same = callByName(thrustStatic, { power, diameter, loss: 1, efficiency, hub: 0, density });
         expect(same).toBeCloseTo(thrust, 6);
@@ -93,6 +97,19 @@ describe("thrust at hand", () => {
     const given = { power: 3000, diameter: 200 };
     const rounded = callByName(thrustStatic, { ...given, loss: 1 + 0.195 });
     expect(rounded / callByName(thrustStatic, { ...given, loss: 1.5 })).toBeCloseTo(1.16363, 5);
+  });
+
+  it("THRUST.MERIT of an open propeller's ideal thrust is the square root of 2 (momentum theory)", () => {
+    const given = { power: 3000, diameter: 185 };
+    const thrust = callByName(thrustIdeal, { ...given, jet: 0.5 });
+    expect(callByName(thrustMerit, { ...given, thrust })).toBeCloseTo(Math.SQRT2, 9);
+    expect(callByName(thrustMerit, { ...given, thrust: callByName(thrustIdeal, given) })).toBeCloseTo(2, 9);
+  });
+
+  it("CONVERT: one kgf for each PS is 13.3333 N/kW (a PS is 75 kgf m/s)", () => {
+    const newtons = callByName(convert, { value: 1, from: "kgf", to: "N" });
+    const kilowatts = callByName(convert, { value: 1, from: "PS", to: "W" }) / 1000;
+    expect(newtons / kilowatts).toBeCloseTo(40 / 3, 9);
   });
 
   it("THRUST.MERIT of 607.8 N from 3 kW in 185 mm is 0.952 (own arithmetic, 3 decimals)", () => {

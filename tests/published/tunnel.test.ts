@@ -4,6 +4,7 @@ import { tunnelHalfLength } from "../../src/functions/tunnel/half-length";
 import { tunnelHoleArea } from "../../src/functions/tunnel/hole-area";
 import { tunnelHoleEdge } from "../../src/functions/tunnel/hole-edge";
 import { tunnelHoleLength } from "../../src/functions/tunnel/hole-length";
+import { tunnelImmersion } from "../../src/functions/tunnel/immersion";
 import { tunnelLongest } from "../../src/functions/tunnel/longest";
 import { tunnelRecess } from "../../src/functions/tunnel/recess";
 import { tunnelRecessDepth } from "../../src/functions/tunnel/recess-depth";
@@ -70,6 +71,34 @@ describe("the hole and the cut lines", () => {
     }
   });
 
+  it.each(rowsOf("yacht-hull-tunnel.csv"))(
+    "TUNNEL.IMMERSION of a tunnel of $diameter m, $depth m deep in a yacht hull (own arithmetic, 3 decimals)",
+    (row) => {
+      const diameter = 1000 * cell(row, "diameter");
+      const cover = callByName(tunnelImmersion, { axisDepth: 1000 * cell(row, "depth"), diameter });
+      expect(cover).toBeCloseTo(cell(row, "cover"), 3);
+      expect((2000 * cell(row, "half_breadth")) / diameter).toBeCloseTo(cell(row, "length_over_diameter"), 3);
+    },
+  );
+
+  // The other three tunnels of that hull lie where the flare is past the 60 degrees that the functions accept.
+  it("TUNNEL.SLOPE and TUNNEL.HALFLENGTH where that hull flares by 58.3 degrees (own arithmetic, 3 decimals)", () => {
+    const [row] = rowsOf("yacht-hull-tunnel.csv").filter((one) => cell(one, "flare") <= 60);
+    if (!row) throw new Error("no such row");
+    const angles = { entrance: cell(row, "entrance"), flare: cell(row, "flare") };
+    // The angles are printed to 0.001 degrees: half of that moves the tilt by no more than it, the top by 2.4 um.
+    expect(Math.abs(degreesOf(callByName(tunnelSlope, angles)) - cell(row, "tilt"))).toBeLessThan(1e-3);
+    const given = { halfBreadth: 1000 * cell(row, "half_breadth"), diameter: 1000 * cell(row, "diameter"), ...angles };
+    for (const [name, angle] of Object.entries({ flat_top: 0, flat_fore: 90, flat_bottom: 180, flat_aft: 270 })) {
+      const length = callByName(tunnelHalfLength, { ...given, angle });
+      expect(Math.abs(length - 1000 * cell(row, name)), name).toBeLessThan(3e-3);
+    }
+  });
+
+  it("TUNNEL.SLOPE at entrance 20, flare 25 degrees is a tilt of 30.6 degrees (geometry, 2 decimals)", () => {
+    expect(Math.abs(degreesOf(callByName(tunnelSlope, { entrance: 20, flare: 25 })) - 30.6)).toBeLessThan(0.05);
+  });
+
   it.each(rowsOf("elliptic-integral.csv"))(
     "TUNNEL.HOLEEDGE gives E($m) of Abramowitz and Stegun table 17.1 (to the 1e-12 that the function keeps)",
     (row) => {
@@ -117,6 +146,9 @@ describe("place and wall", () => {
       const given = { diameter: cell(row, "diameter"), entrance: cell(row, "entrance") };
       expect(callByName(tunnelBackFace, given)).toBeCloseTo(cell(row, "seen"), 2);
       expect(callByName(tunnelRecessDepth, given)).toBeCloseTo(cell(row, "depth"), 2);
+      // The area seen from ahead is the hole's own, foreshortened.
+      const hole = callByName(tunnelHoleArea, { ...given, flare: 0 }) * 1e6;
+      expect(hole * Math.sin((cell(row, "entrance") * Math.PI) / 180)).toBeCloseTo(cell(row, "seen_area"), 1);
       expect(callByName(tunnelRecess, { ...given, added: 10 })).toBeCloseTo(cell(row, "recess_10"), 1);
       expect(callByName(tunnelRecess, { ...given, added: 15 })).toBeCloseTo(cell(row, "recess_15"), 1);
     },
@@ -132,6 +164,7 @@ describe("place and wall", () => {
   it.each(rowsOf("tunnel-water.csv"))("TUNNEL.WATER in a metre of $diameter mm (own arithmetic, 3 decimals)", (row) => {
     const given = { diameter: cell(row, "diameter"), length: 1000 };
     expect(callByName(tunnelWater, given)).toBeCloseTo(cell(row, "at_1025"), 3);
+    expect(callByName(tunnelWater, { ...given, density: 1000 })).toBeCloseTo(cell(row, "litres"), 3);
     expect(callByName(tunnelWater, { ...given, density: 1026.021 })).toBeCloseTo(cell(row, "at_1026_021"), 3);
     expect(callByName(tunnelWater, { ...given, density: 999.1026 })).toBeCloseTo(cell(row, "at_999_1026"), 3);
   });

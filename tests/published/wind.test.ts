@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { convert } from "../../src/functions/general/convert";
 import { windCoefficient } from "../../src/functions/wind/coefficient";
 import { windForce } from "../../src/functions/wind/force";
 import { windHeight } from "../../src/functions/wind/height";
@@ -18,6 +19,10 @@ describe("wind", () => {
     "WIND.PRESSURE and WIND.PUSH at $knots kn (own arithmetic, 3 decimals)",
     (row) => {
       const speed = cell(row, "knots") * knot;
+      expect(callByName(convert, { value: cell(row, "knots"), from: "kn", to: "m/s" })).toBeCloseTo(
+        cell(row, "speed"),
+        4,
+      );
       expect(callByName(windPressure, { speed })).toBeCloseTo(cell(row, "pressure"), 3);
       for (const coefficient of [0.8, 0.9, 1, 1.2]) {
         const push = cell(row, `push_${coefficient.toFixed(1)}`);
@@ -31,16 +36,20 @@ describe("wind", () => {
     expect(callByName(windLimit, { force })).toBe(cell(row, "upper"));
     expect(callByName(windForce, { speed: cell(row, "lower") })).toBe(force);
     expect(callByName(windForce, { speed: cell(row, "upper") })).toBe(force);
+    expect(callByName(windForce, { speed: cell(row, "knots") * knot })).toBe(force);
     expect(callByName(windPressure, { speed: cell(row, "upper") })).toBeCloseTo(cell(row, "pressure"), 2);
   });
 
-  it("WIND.FORCE of 32.7 m/s is 12 (WMO-No. 306, Manual on Codes)", () => {
+  it("WIND.FORCE of 32.7 m/s or 64 kn is 12 (WMO-No. 306, Manual on Codes)", () => {
     expect(callByName(windForce, { speed: 32.7 })).toBe(12);
+    expect(callByName(windForce, { speed: 64 * knot })).toBe(12);
   });
 
   it.each(rowsOf("wind-profile.csv"))("WIND.HEIGHT at $height m (46 CFR 28.575, 4 decimals)", (row) => {
     const share = callByName(windHeight, { height: cell(row, "height") });
     expect(share).toBeCloseTo(cell(row, "rule"), 4);
+    // The rule's own line gives the wind speed: at 10 m it is 0.127 ln 10 + 0.772 of its S.
+    expect(Math.sqrt(share) * (0.127 * Math.log(10) + 0.772)).toBeCloseTo(cell(row, "speed"), 4);
     // The text beside the function says that a 1/7-power profile stays within 3.4 %.
     expect(Math.abs(cell(row, "power") / share - 1)).toBeLessThan(0.0345);
   });

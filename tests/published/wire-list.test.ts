@@ -28,6 +28,10 @@ describe("wire lists for 3 % drop at 12 V", () => {
     const [feet, amperes] = [cell(row, "feet"), cell(row, "amperes")];
     const printed = percent(areaOf(String(row.printed)), feet, amperes);
     expect(printed).toBeCloseTo(cell(row, "percent"), 2);
+    // Circular mils are printed whole: half a one either way holds the 3 % between.
+    const wanted = (more: number) => percent((cell(row, "required") + more) * circularMil, feet, amperes);
+    expect(wanted(-0.51)).toBeGreaterThan(3);
+    expect(wanted(0.51)).toBeLessThan(3);
     expect(least.find(({ area }) => percent(area, feet, amperes) <= 3)?.gauge).toBe(String(row.right));
   });
 
