@@ -12,7 +12,7 @@ export interface Course {
 }
 
 /** What notebook.json calls a page that holds a task. */
-export const taskKind = "task";
+const taskKind = "task";
 
 /** Reads the course in a notebook: its pages of the kind *task*. @throws Refusal for none, or one that cannot be read. */
 export function readCourse(notebook: Notebook): Course {

@@ -34,7 +34,7 @@ interface Line {
 const isPart = (word: string): word is PartWord => Object.hasOwn(partWords, word);
 
 /** Whether a page has the header of a task page. */
-export const isTaskPage = (page: Pick<Page, "rows">): boolean =>
+const isTaskPage = (page: Pick<Page, "rows">): boolean =>
   taskHeader.every((name, column) => page.rows[0]?.[column] === name);
 
 function lineOf(file: string, cells: Row, row: number): Line[] {

@@ -11,7 +11,7 @@ import { traineeId } from "./seed";
 import type { Task } from "./task";
 
 /** The first row of a trainee's file: what is given and what is asked, and the cells for the answers. */
-export const traineeHeader = ["Task", "Part", "Name", "Unit", "Text", "Value"] as const;
+const traineeHeader = ["Task", "Part", "Name", "Unit", "Text", "Value"] as const;
 
 const column = { task: 0, part: 1, name: 2, value: 5 } as const;
 

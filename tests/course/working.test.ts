@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import { numbersFor, scalarOf } from "../../src/course/numbers";
+import { solutionSheet } from "../../src/course/sheet";
+import { sheetsHtml, sheetText } from "../../src/course/sheet-print";
+import { mistakesOf } from "../../src/course/task";
+import { movedBy, workingOf } from "../../src/course/working";
+import { courseOf, smallTask, taskOf, worked } from "./course";
+
+describe("the working of a task", { timeout: 60_000 }, () => {
+  it("goes step by step through the page, each with its value and the function's own steps", () => {
+    const numbers = numbersFor(worked, taskOf(worked, "drop.csv"), "T07");
+    const steps = workingOf(numbers);
+    expect(steps.map(({ name, isAnswer }) => [name, isAnswer])).toEqual([
+      ["run", false],
+      ["resistance", true],
+      ["drop", true],
+      ["verdict", true],
+    ]);
+    const [run, , drop, verdict] = steps;
+    expect(run?.value).toBe(2 * Number(numbers.drawn.get("way")));
+    expect(run?.numbers).toBe(`2*${numbers.drawn.get("way")} m`);
+    expect(drop?.explanation?.name).toBe("CONDUCTOR.DROP");
+    expect(drop?.explanation?.arguments.map(({ value }) => value)).toEqual([
+      numbers.drawn.get("current"),
+      run?.value,
+      numbers.drawn.get("area"),
+      numbers.drawn.get("temperature"),
+      1,
+    ]);
+    expect(drop?.explanation?.steps.at(-1)?.value).toBe(drop?.value);
+    expect(verdict?.explanation).toBeUndefined();
+  });
+
+  it("explains a call whose arguments are calculated themselves", () => {
+    const numbers = numbersFor(worked, taskOf(worked, "sag-thrust.csv"), "T07");
+    const [speed] = workingOf(numbers);
+    expect(speed?.explanation?.result).toBe(speed?.value);
+    expect(speed?.explanation?.arguments[1]?.value).toBe(Number(numbers.drawn.get("outside")) / 1000);
+  });
+
+  it("knows which drawn numbers move a step, for sliders beside it", () => {
+    const numbers = numbersFor(worked, taskOf(worked, "wind-push.csv"), "T07");
+    expect(movedBy(numbers, "pressure")).toEqual(["wind"]);
+    expect(movedBy(numbers, "push")).toEqual(["wind", "area", "coefficient"]);
+  });
+
+  it("fills the trainer's sheet: right answers, steps, what each mistake comes to", () => {
+    for (const task of worked.tasks) {
+      const numbers = numbersFor(worked, task, "T07");
+      const text = sheetText(solutionSheet(worked, numbers));
+      for (const { title } of mistakesOf(task)) expect(text).toContain(title);
+      for (const hint of task.texts.hint) expect(text.replace(/\s+/g, " ")).toContain(hint);
+      for (const { formula } of task.answers) expect(text.replace(/\s+/g, "")).toContain(formula.replace(/\s+/g, ""));
+    }
+  });
+
+  it("prints as a page that loads nothing and takes no text for markup", () => {
+    const rows = smallTask.map((row) =>
+      row[0] === "rule" ? ["rule", "", "", '<img src="x" onerror=alert(1)> & more'] : row,
+    );
+    const course = courseOf(rows);
+    const numbers = numbersFor(course, taskOf(course, "only.csv"), "<b>T1</b>");
+    const html = sheetsHtml("<T1>", [solutionSheet(course, numbers)]);
+    expect(html).toContain("&lt;img src=&quot;x&quot; onerror=alert(1)&gt; &amp; more");
+    expect(html).not.toMatch(/<(img|script|link|iframe|b)\b/i);
+    expect(html).not.toMatch(/\b(src|href)=["']/);
+    expect(scalarOf(numbers.worked.values.get("push"))).toBeGreaterThan(0);
+  });
+});
