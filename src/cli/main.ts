@@ -3,18 +3,29 @@ import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { Refusal } from "../notebook/refusal";
 import { calculate } from "./calc";
+import { writeClass, writeTask } from "./course";
 import { evaluate } from "./eval";
 import { list } from "./list";
+import { markFiles } from "./mark";
 import { Misuse, type Output } from "./output";
 import { writeProof } from "./proof";
+import { printWorking } from "./working";
 
 const usage = `Athwart on the terminal
   eval '=FORMULA'                one value
   eval --lines                   one formula a line from standard input, one JSON object a line
   calc FOLDER [--set Page.key@Option=value]... [--page NAME] [--json]
                                  the pages of a notebook, calculated
+  working FOLDER Page.key@Option [--json]
+                                 how a cell comes to its value, step by step
   list [--json]                  all named functions with arguments, units and sources
   proof FOLDER                   writes the pages Proof and Tables of a notebook anew from the functions
+  task COURSE [TASK] --for TRAINEE [--print] [--html] [--hints N] [--solution]
+                                 a trainee's file as CSV; --print and --html a sheet, --solution the trainer's
+  class COURSE CLASS.csv [--into FOLDER [--solution]]
+                                 all trainees' numbers and answers; --into writes each trainee's file and sheet
+  mark COURSE FILE... [--class CLASS.csv] [--csv] [--json]
+                                 marks the files that came back, mistakes by name
 `;
 
 /** Runs one command. @throws Misuse, Refusal */
@@ -27,6 +38,14 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       json: { type: "boolean", default: false },
       set: { type: "string", multiple: true, default: [] },
       page: { type: "string" },
+      for: { type: "string" },
+      print: { type: "boolean", default: false },
+      html: { type: "boolean", default: false },
+      hints: { type: "string" },
+      solution: { type: "boolean", default: false },
+      into: { type: "string" },
+      class: { type: "string" },
+      csv: { type: "boolean", default: false },
       help: { type: "boolean", default: false },
     },
   });
@@ -41,17 +60,29 @@ async function run(args: readonly string[], output: Output): Promise<void> {
     output.write(usage);
     return;
   }
+  const { print, html, hints, solution } = values;
+  const sheets = { trainee: values.for, print, html, hints, solution };
   switch (command) {
     case "eval":
       return evaluate(output, rest, values.lines);
     case "calc":
       return calculate(output, folder(), { set: values.set, json: values.json, page: values.page });
+    case "working":
+      return printWorking(output, rest, values.json);
     case "list":
       return list(output, values.json);
     case "proof":
       return writeProof(output, folder());
+    case "task":
+      return writeTask(output, rest, sheets);
+    case "class":
+      return writeClass(output, rest, values.into, sheets);
+    case "mark":
+      return markFiles(output, rest, { classList: values.class, csv: values.csv, json: values.json });
     default:
-      throw new Misuse(`There is no command "${command}" (there are eval, calc, list, proof).`);
+      throw new Misuse(
+        `There is no command "${command}" (there are eval, calc, working, list, proof, task, class, mark).`,
+      );
   }
 }
 
