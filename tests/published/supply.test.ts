@@ -101,6 +101,27 @@ describe("fuse, lug, header, anode", () => {
     }
   });
 
+  it.each([
+    [
+      "NEC",
+      "NEC 240.6(A), with 1, 3, 6, 10 and 601 A for fuses",
+      "1 3 6 10 15 20 25 30 35 40 45 50 60 70 80 90 100 110 125 150 175 200 225 250 300 350 400 450 500 600 601 700 800 " +
+        "1000 1200 1600 2000 2500 3000 4000 5000 6000",
+    ],
+    [
+      "R10",
+      "IEC 60269 and lists of device ratings, from memory",
+      "2 4 6 10 16 20 25 32 40 50 63 80 100 125 160 200 250 315 400 500 630 800 1000 1250 1600",
+    ],
+  ])("FUSE.NEXT in series %s stops at every rating of it and at no other (%s)", (series, _source, printed) => {
+    const ratings = printed.split(" ").map(Number);
+    const found: number[] = [];
+    for (let current = 0.5; current <= (ratings.at(-1) ?? 0); current = (found.at(-1) ?? 0) + 0.01) {
+      found.push(callByName(fuseNext, { current, series }));
+    }
+    expect(found).toEqual(ratings);
+  });
+
   it.each(rowsOf("lug-pull.csv"))("LUG.PULL of $size mm2 is $newtons N (IEC 61238-1)", (row) => {
     const pull = callByName(lugPull, { area: cell(row, "size") });
     expect(pull).toBe(cell(row, "newtons"));

@@ -130,6 +130,10 @@ describe("the hole and the cut lines", () => {
 });
 
 describe("place and wall", () => {
+  it("TUNNEL.WATER of 185 mm through a barge of 3 m beam is 82.657 kg (lost buoyancy, own arithmetic)", () => {
+    expect(callByName(tunnelWater, { diameter: 185, length: 3000 })).toBeCloseTo(82.657, 3);
+  });
+
   it("TUNNEL.VENTILATION gives the curve from memory and TUNNEL.SUBMERGED the circular segment (4 decimals)", () => {
     const rows = rowsOf("ventilation.csv");
     expect(rows).toHaveLength(31);
