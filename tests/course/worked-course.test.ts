@@ -6,6 +6,9 @@ import { markTask } from "../../src/course/mark";
 import { type Numbers, numbersFor, scalarOf } from "../../src/course/numbers";
 import { mistakesOf, type Task } from "../../src/course/task";
 import { workingOf } from "../../src/course/working";
+import { sourceLine } from "../../src/formula/source";
+import { catalogue } from "../../src/functions";
+import { fuseBreaking } from "../../src/tables/fuse-breaking";
 import { givenOf, trainees, worked, written } from "./course";
 import { type Second, secondSolutions } from "./second-solutions";
 
@@ -173,6 +176,23 @@ describe("the course as a whole", () => {
         expect([file, texts[part].length]).not.toEqual([file, 0]);
       if (file !== "wind-push.csv") expect([file, texts.caution.length]).not.toEqual([file, 0]);
     }
+  });
+
+  it("names no published text that the functions and tables do not rest on too", () => {
+    const sources = [
+      ...catalogue.flatMap((one) => [
+        ...one.sources,
+        ...one.examples.map(({ source }) => source),
+        ...Object.values(one.constants ?? {}).map(({ source }) => source),
+      ]),
+      fuseBreaking.source,
+    ];
+    const known = sources.map((source) => `${sourceLine(source)} `).join("\n");
+    const texts =
+      /(?:IEC|ISO|ASTM|NFPA|ICAO Doc|Scilab Textbook Companion) ?[A-Z]?[\d-]+|33 CFR 183\.\d+|Technical Paper \d+|Blendermann|Munson|Polym\. Sci\. 56/g;
+    const named = worked.tasks.flatMap(({ texts: { source } }) => source.flatMap((text) => text.match(texts) ?? []));
+    expect(named.length).toBeGreaterThan(15);
+    expect(named.filter((text) => !known.includes(text))).toEqual([]);
   });
 
   it("names the eight typical mistakes", () => {
