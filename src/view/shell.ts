@@ -16,6 +16,12 @@ import type { working } from "./panels/working";
 import { newsOf, type Standing, standingOf } from "./standing";
 import type { Wishes } from "./wishes";
 
+/** Runs something when the browser has nothing better to do, but soon. */
+const whenIdle = (act: () => void): void => {
+  if ("requestIdleCallback" in window) requestIdleCallback(act, { timeout: 150 });
+  else setTimeout(act, 30);
+};
+
 /** Everything around the grid, drawn from the desk whenever something happens on it. */
 export class Shell {
   private standing: Standing | undefined;
@@ -65,9 +71,9 @@ export class Shell {
     render(this.page(), this.root);
     this.parts.line.update();
     if (this.isSideDue) return;
-    // The working is looked at after the cell is: it must not hold up the arrow keys.
+    // The working is looked at after the cell is: it must not hold up keys.
     this.isSideDue = true;
-    requestAnimationFrame(() => {
+    whenIdle(() => {
       this.isSideDue = false;
       const side = this.root.querySelector<HTMLElement>(".side-content");
       if (side) render(this.side(), side);
@@ -99,8 +105,7 @@ export class Shell {
         <p class="keys soft">Enter or typing edits, = begins a formula, Shift F10 opens what can be done, Alt Page Up and Page Down turn the page, Escape then Tab leaves the cells.</p>
         ${this.said()}
       </main>
-      ${divider()}
-      <aside class="side" aria-label="Working and notes"><div class="side-content"></div></aside>
+      <aside class="side" aria-label="Drawing, working and notes">${divider()}<div class="side-content"></div></aside>
       <footer aria-label="Title block">${titleBlock(notebook)}</footer>`;
   }
 

@@ -42,6 +42,8 @@ export class Grid {
   private readonly layOut: LayOut;
   /** Selections that are made here and not by the person. */
   private isShowing = false;
+  /** Width in px for which the columns were laid out. */
+  private fittedWidth = 0;
   /** Escape was the last key: Tab leaves the cells. */
   private isLeaving = false;
 
@@ -54,6 +56,7 @@ export class Grid {
   ) {
     registerEditor("formula", formulaEditor(desk, functions));
     this.layOut = new LayOut(desk, clipboard, host);
+    this.fittedWidth = host.clientWidth;
     this.hot = new Handsontable(host, this.settings());
     host.addEventListener("contextmenu", (event) => {
       event.preventDefault();
@@ -175,7 +178,13 @@ export class Grid {
   }
 
   private fit(): void {
-    if (this.host.clientWidth === 0) return;
+    const { clientWidth } = this.host;
+    if (clientWidth === 0) return;
+    if (clientWidth === this.fittedWidth) {
+      this.hot.refreshDimensions();
+      return;
+    }
+    this.fittedWidth = clientWidth;
     this.layOut.measure();
     const { fixedColumnsStart, fixedRowsTop } = this.hot.getSettings();
     const { frozen } = this.layOut;
