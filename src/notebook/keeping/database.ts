@@ -59,11 +59,9 @@ export type Database = IDBPDatabase<Schema>;
 const notThere = "This browser keeps no notebooks here (private window or blocked storage): save to a file.";
 const newer =
   "The notebooks kept in this browser were written by a newer version of this program: reload the page to get it, or save to a file.";
-const inTheWay =
-  "Another window holds the kept notebooks in an older form: close the other windows of this program and reload.";
 
 const silent =
-  "The browser's database does not answer: close other windows of this program and reload, or save to a file.";
+  "The browser's database does not answer, perhaps because another window holds it: close other windows of this program and reload, or save to a file.";
 
 const faultSentence = (cause: unknown): string =>
   cause instanceof Error && cause.name === "VersionError"
@@ -81,8 +79,8 @@ interface Refused {
   readonly refused: string;
 }
 
-/** Waits that long for the other windows to let go, and for the browser to answer at all (milliseconds). */
-const patience = { blocked: 3000, silent: 10_000 };
+/** So long the browser may take, and other windows may hold it up (milliseconds). They are asked to let go at once. */
+const patience = 5000;
 
 /**
  * Opens the browser's database.
@@ -93,30 +91,25 @@ const patience = { blocked: 3000, silent: 10_000 };
  */
 export async function openDatabase(name: string, closed: () => void): Promise<Database | Refused> {
   if (typeof indexedDB === "undefined") return { refused: notThere };
-  const timers: ReturnType<typeof setTimeout>[] = [];
-  let giveUp: (sentence: string) => void = () => undefined;
+  let timer: ReturnType<typeof setTimeout> | undefined;
   const tooLong = new Promise<Refused>((done) => {
-    giveUp = (refused) => done({ refused });
-  });
-  const giveUpAfter = (time: number, sentence: string) => timers.push(setTimeout(() => giveUp(sentence), time));
-  giveUpAfter(patience.silent, silent);
-  const opening = openDB<Schema>(name, schemaVersion, {
-    upgrade,
-    // The other windows are asked to close at once; one that hangs never does.
-    blocked: () => giveUpAfter(patience.blocked, inTheWay),
-    blocking: (_mine, _theirs, event) => {
-      (event.target as IDBDatabase).close();
-      closed();
-    },
-    terminated: closed,
+    timer = setTimeout(() => done({ refused: silent }), patience);
   });
   try {
+    const opening = openDB<Schema>(name, schemaVersion, {
+      upgrade,
+      blocking: (_mine, _theirs, event) => {
+        (event.target as IDBDatabase).close();
+        closed();
+      },
+      terminated: closed,
+    });
     const first = await Promise.race([opening, tooLong]);
     if ("refused" in first) opening.then((late) => late.close()).catch(() => undefined);
     return first;
   } catch (cause) {
     return { refused: faultSentence(cause) };
   } finally {
-    for (const timer of timers) clearTimeout(timer);
+    clearTimeout(timer);
   }
 }

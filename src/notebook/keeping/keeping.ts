@@ -102,9 +102,11 @@ export class Keeping {
 
   /** Deletes a notebook; it can be restored for 30 days. @throws Refusal when another window has it. */
   async remove(id: string): Promise<void> {
-    await this.close(id);
+    // One that is only read here stays open when it cannot be deleted.
+    if (this.opened.get(id)?.writes) await this.close(id);
     const hold = await holdNotebook(this.around, this.line, id, false, () => undefined);
     if (!hold) throw new Refusal("This notebook is open in another window: close it there first.");
+    await this.close(id);
     await this.mark(id, this.around.now()).finally(hold.release);
   }
 

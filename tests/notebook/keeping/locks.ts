@@ -9,13 +9,13 @@ interface Held {
 export function locks(): LockManager {
   const held = new Map<string, Held>();
   const grant = (name: string, work: Granted): Promise<unknown> => {
-    const { promise, resolve, reject } = Promise.withResolvers<unknown>();
-    const entry: Held = {
-      done: promise.catch(() => undefined),
-      steal: () => reject(new DOMException("The lock was stolen.", "AbortError")),
-    };
+    let steal: () => void = () => undefined;
+    const promise = new Promise<unknown>((resolve, reject) => {
+      steal = () => reject(new DOMException("The lock was stolen.", "AbortError"));
+      Promise.resolve(work({ name, mode: "exclusive" })).then(resolve, reject);
+    });
+    const entry: Held = { done: promise.catch(() => undefined), steal };
     held.set(name, entry);
-    Promise.resolve(work({ name, mode: "exclusive" })).then(resolve, reject);
     const end = () => {
       if (held.get(name) === entry) held.delete(name);
     };
