@@ -18,6 +18,7 @@ import type { Explain, Said } from "./saying/kinds";
 import { sayBetween, sayFirst, sayLookup } from "./saying/reading";
 import { sayMean, sayRoot, saySum, sayTotal } from "./saying/repeated";
 import { Standing, type Written } from "./saying/standing";
+import { saySurface } from "./saying/surface";
 import { type Source, sourceLine } from "./source";
 import type { Step } from "./steps";
 import { symbolText } from "./symbol-name";
@@ -34,6 +35,7 @@ const kinds: { readonly [K in Step["kind"]]: Explain<Extract<Step, { kind: K }>>
   require: sayRequire,
   root: sayRoot,
   sum: saySum,
+  surface: saySurface,
   total: sayTotal,
 };
 

@@ -19,7 +19,8 @@ export interface WrittenCall {
  * The steps of a named function as lines of JavaScript over texts that stand for the given values.
  *
  * Nothing that a person types becomes code: names are replaced by numbered variables, numbers are printed by
- * their value, words are JSON strings. `convertUnit` is the one name that the lines take from outside.
+ * their value, words are JSON strings. The lines take two names from outside: `convertUnit`, and `readSurface` from
+ * `surface/read-surface.ts`, which throws a Fault where the text answers NaN.
  *
  * @param given texts of the values in the order of the definition, without side effects; left out means blank.
  * @param forms what is known of each value; `any` when left out.

@@ -2,6 +2,7 @@ import type { AnyDefinition } from "../formula/definition";
 import { conductor } from "./conductor";
 import { general } from "./general";
 import { hours } from "./hours";
+import { hull } from "./hull";
 import { joint } from "./joint";
 import { survey } from "./survey";
 import { thrust } from "./thrust";
@@ -13,6 +14,7 @@ export const families: Readonly<Record<string, readonly AnyDefinition[]>> = {
   "Wind, current, water, air": wind,
   "Side force": thrust,
   "Tunnel: place, flow, cut": tunnel,
+  "Curved hull, from offsets": hull,
   Survey: survey,
   "Joint and laminate": joint,
   "Conductor and supply": conductor,

@@ -7,6 +7,7 @@ import { readExpression } from "../../src/formula/read";
 import { runnable } from "../../src/formula/run";
 import { expressionScript } from "../../src/formula/script/expression";
 import { identity } from "../../src/formula/source";
+import { readSurface } from "../../src/formula/surface/read-surface";
 import { functionText } from "../../src/formula/text";
 import type { Answer, Given } from "../../src/formula/value";
 import { catalogue } from "../../src/functions";
@@ -16,7 +17,8 @@ import { randomExpression, seeded } from "./random-expression";
 
 type Call = (...given: readonly Given[]) => Answer;
 
-const compiled = (text: string): Call => new Function("convertUnit", `"use strict";return ${text}`)(convertUnit);
+const compiled = (text: string): Call =>
+  new Function("convertUnit", "readSurface", `"use strict";return ${text}`)(convertUnit, readSurface);
 
 /** The answer of the closures, a refusal as NaN. */
 function reference(definition: AnyDefinition, given: readonly Given[]): Answer {

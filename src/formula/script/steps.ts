@@ -1,5 +1,6 @@
 import type { Step } from "../steps";
 import type { Draft } from "./draft";
+import { surfaceScript } from "./surface";
 import { betweenScript, firstScript, lookupScript } from "./tables";
 
 type Write<S> = (step: S, draft: Draft) => void;
@@ -74,6 +75,7 @@ const kinds: { readonly [K in Step["kind"]]: Write<Of<K>> } = {
   require,
   root,
   sum,
+  surface: surfaceScript,
   total,
 };
 

@@ -9,9 +9,22 @@ import { type Mean, mean } from "./mean";
 import { type Require, require } from "./require";
 import { type Root, root } from "./root";
 import { type Sum, sum } from "./sum";
+import { type Surface, surface } from "./surface";
 import { type Total, total } from "./total";
 
-export type Step = Algebra | Between | Choose | Convert | First | Lookup | Mean | Require | Root | Sum | Total;
+export type Step =
+  | Algebra
+  | Between
+  | Choose
+  | Convert
+  | First
+  | Lookup
+  | Mean
+  | Require
+  | Root
+  | Sum
+  | Surface
+  | Total;
 
 const kinds: { readonly [K in Step["kind"]]: (step: Extract<Step, { kind: K }>, scope: Scope) => Act } = {
   algebra,
@@ -24,6 +37,7 @@ const kinds: { readonly [K in Step["kind"]]: (step: Extract<Step, { kind: K }>, 
   require,
   root,
   sum,
+  surface,
   total,
 };
 

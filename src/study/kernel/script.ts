@@ -1,4 +1,5 @@
 import { numberScript } from "../../formula/script/expression";
+import { readSurface } from "../../formula/surface/read-surface";
 import { type Form, functionText, writeCall } from "../../formula/text";
 import { convertUnit } from "../../units/convert";
 import { library } from "./library";
@@ -172,8 +173,8 @@ class Piece {
 const stepsInPiece = 16;
 
 /**
- * A program as JavaScript text: a function of `s` (numbers), `m` (other values), `h` (the library) and `convertUnit`
- * that gives the function to run. It holds places, numbers by their digits and words as JSON, nothing else.
+ * A program as JavaScript text: a function of `s` (numbers), `m` (other values), `h` (the library), `convertUnit`
+ * and `readSurface` that gives the function to run. It holds places, numbers by their digits and words as JSON, nothing else.
  */
 export function programScript(program: Program): string {
   const functions = new Functions();
@@ -189,4 +190,10 @@ export function programScript(program: Program): string {
 
 /** Compiles the text. @throws EvalError where the content policy does not allow text to become code. */
 export const script = (program: Program, store: Store): (() => void) =>
-  new Function("s", "m", "h", "convertUnit", programScript(program))(store.numbers, store.others, library, convertUnit);
+  new Function("s", "m", "h", "convertUnit", "readSurface", programScript(program))(
+    store.numbers,
+    store.others,
+    library,
+    convertUnit,
+    readSurface,
+  );
