@@ -22,6 +22,7 @@ export const inFixedInk = (svg: string): string =>
   svg
     .replace(variable, "$1")
     .replaceAll("currentColor", "#1c2833")
+    .replace(/var\(--letters, ([^)]*)\)/, "$1")
     .replace(/ color="[^"]*"/, "");
 
 /** The same drawing in black on white, for printers. */
