@@ -97,6 +97,18 @@ export class Engine {
     return [...cells.values()];
   }
 
+  /**
+   * Puts values into cells as they are, without reading them as typed text, and recalculates: a study's numbers keep
+   * every digit. The texts of the notebook know nothing of it, so this is for an engine of the study's own.
+   */
+  put(values: readonly (EngineCell & { readonly value: number | string | boolean | null })[]): void {
+    this.hf.batch(() => {
+      for (const { value, ...cell } of values) {
+        this.hf.setCellContents(address(cell), typeof value === "string" ? `'${value}` : value);
+      }
+    });
+  }
+
   value(cell: EngineCell): CellValue {
     return cellValue(this.hf.getCellValue(address(cell)));
   }

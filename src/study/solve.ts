@@ -1,0 +1,193 @@
+import type { Study } from "./carry-out";
+import type { Plain } from "./kernel/plain";
+import { pointsOver, type Range, rangeOf } from "./range";
+import { type Bracket, type Curve, halve, leastBetween } from "./root";
+import type { Runner } from "./runner";
+import { type StudyInput, type StudyResult, type Subject, valuesOf } from "./subject";
+import { listWords, quantityWords, valueWords } from "./words";
+
+export interface SolveQuestion {
+  /** Places among the subject's inputs and results. */
+  readonly input: number;
+  readonly result: number;
+  readonly wanted: number;
+  /** For an input that is picked from a list: which results do. At least what is wanted, when left out. */
+  readonly enough?: "at least" | "at most";
+  readonly range?: Partial<Range>;
+  /** How many parts the range is looked through in. */
+  readonly parts?: number;
+}
+
+export interface Solution {
+  readonly input: Plain;
+  readonly result: number;
+  /** The result jumps over the wanted value here; this is the side with at least that value. */
+  readonly jumps: boolean;
+}
+
+export interface SolveAnswer {
+  /** All of them in the plausible range, from small to large; for a list the first that does. */
+  readonly solutions: readonly Solution[];
+  /** Where the result comes nearest, when there is no solution; undefined when it has no value anywhere. */
+  readonly nearest: Solution | undefined;
+  readonly sentence: string;
+}
+
+const defaultParts = 240;
+
+interface Names {
+  readonly input: StudyInput;
+  readonly result: StudyResult;
+}
+
+const says = ({ input, result }: Names, { input: x, result: y }: Solution): string =>
+  `${input.name} ${valueWords(x, input.unit)} gives ${result.name} ${quantityWords(y, result.unit)}`;
+
+/** Brackets between neighbours where the curve crosses 0, and points where it is 0. */
+function crossings(points: readonly number[], values: readonly number[], gap: Curve): (Bracket | number)[] {
+  const found: (Bracket | number)[] = [];
+  const at = (i: number) => values[i] ?? Number.NaN;
+  const crosses = (a: number, b: number) => (a < 0 && b > 0) || (a > 0 && b < 0);
+  points.forEach((x, i) => {
+    if (at(i) === 0) found.push(x);
+    const next = points[i + 1];
+    if (next === undefined) return;
+    if (crosses(at(i), at(i + 1))) found.push({ left: x, right: next });
+    const [before, after] = [points[i - 1], next];
+    // A valley or hill that comes near without crossing at the points may cross between them.
+    if (before === undefined || !(Math.abs(at(i)) < Math.abs(at(i - 1)) && Math.abs(at(i)) < Math.abs(at(i + 1))))
+      return;
+    if (crosses(at(i - 1), at(i)) || crosses(at(i), at(i + 1)) || at(i) === 0) return;
+    const towards = at(i) > 0 ? 1 : -1;
+    const turn = leastBetween((one) => towards * gap(one), { left: before, right: after });
+    const rest = gap(turn);
+    if (crosses(rest, at(i))) found.push({ left: before, right: turn }, { left: turn, right: after });
+    // Touching, as near as doubles tell.
+    else if (Math.abs(rest) <= 1e-12 * Math.max(Math.abs(at(i - 1)), Math.abs(at(i + 1)))) found.push(turn);
+  });
+  return found;
+}
+
+function continuous(names: Names, question: SolveQuestion, curve: Curve, range: Range): Study<SolveAnswer> {
+  return (function* () {
+    const { wanted, parts = defaultParts } = question;
+    const gap: Curve = (x) => curve(x) - wanted;
+    const points = pointsOver(range, parts);
+    const own = typeof names.input.value === "number" ? names.input.value : undefined;
+    if (own !== undefined && own > range.low && own < range.high && !points.includes(own)) {
+      points.push(own);
+      points.sort((a, b) => a - b);
+    }
+    const values: number[] = [];
+    for (const [i, x] of points.entries()) {
+      values.push(gap(x));
+      if (i % 8 === 7) yield { done: i, of: points.length };
+    }
+    const solutions = crossings(points, values, gap).map((place): Solution => {
+      if (typeof place === "number") return { input: place, result: curve(place), jumps: false };
+      const rises = gap(place.right) > 0;
+      const { left, right } = halve(place, (x) => gap(x) === 0 || gap(x) > 0 === rises);
+      const [atLeft, atRight] = [curve(left), curve(right)];
+      const nearer = Math.abs(atLeft - wanted) < Math.abs(atRight - wanted);
+      // Between neighbouring numbers a steady curve moves by next to nothing.
+      const jumps = Math.abs(atRight - atLeft) > 1e-9 * Math.max(Math.abs(atLeft), Math.abs(atRight), Math.abs(wanted));
+      if (jumps)
+        return atRight >= wanted ? { input: right, result: atRight, jumps } : { input: left, result: atLeft, jumps };
+      return nearer ? { input: left, result: atLeft, jumps } : { input: right, result: atRight, jumps };
+    });
+    const ordered = solutions
+      .sort((a, b) => Number(a.input) - Number(b.input))
+      .filter((one, i, all) => i === 0 || one.input !== all[i - 1]?.input);
+    return answer(names, wanted, range, ordered, nearestOf(points, values, gap, curve));
+  })();
+}
+
+function nearestOf(
+  points: readonly number[],
+  values: readonly number[],
+  gap: Curve,
+  curve: Curve,
+): Solution | undefined {
+  let best = -1;
+  values.forEach((value, i) => {
+    if (!Number.isNaN(value) && (best < 0 || Math.abs(value) < Math.abs(values[best] as number))) best = i;
+  });
+  if (best < 0) return undefined;
+  const here = points[best] as number;
+  const around = { left: points[best - 1] ?? here, right: points[best + 1] ?? here };
+  const closer = around.right > around.left ? leastBetween((x) => Math.abs(gap(x)), around) : here;
+  const input = Math.abs(gap(closer)) < Math.abs(gap(here)) ? closer : here;
+  return { input, result: curve(input), jumps: false };
+}
+
+function answer(
+  names: Names,
+  wanted: number,
+  { low, high }: Range,
+  solutions: readonly Solution[],
+  nearest: Solution | undefined,
+): SolveAnswer {
+  const { input, result } = names;
+  const range = `${input.name} from ${quantityWords(low, "")} to ${quantityWords(high, input.unit)}`;
+  const aim = `${result.name} ${quantityWords(wanted, result.unit)}`;
+  if (!nearest) return { solutions: [], nearest, sentence: `${result.name} has no result for ${range}.` };
+  if (solutions.length === 0) {
+    const reach = `nearest: ${says(names, nearest)}`;
+    return { solutions, nearest, sentence: `${aim} is out of reach for ${range}; ${reach}.` };
+  }
+  const jumps = solutions.some((one) => one.jumps) ? "; the result jumps there" : "";
+  const several = solutions.length > 1 ? `${solutions.length} values do, the result goes up and down: ` : "";
+  return {
+    solutions,
+    nearest: undefined,
+    sentence: `${several}${listWords(solutions.map((one) => says(names, one)))}${jumps}.`,
+  };
+}
+
+function fromList(names: Names, question: SolveQuestion, at: (x: Plain) => number): Study<SolveAnswer> {
+  return (function* () {
+    const { wanted, enough = "at least" } = question;
+    const choices = names.input.choices ?? [];
+    const tried: Solution[] = [];
+    for (const [i, choice] of choices.entries()) {
+      const one = { input: choice, result: at(choice), jumps: false };
+      tried.push(one);
+      if (enough === "at least" ? one.result >= wanted : one.result <= wanted) {
+        return {
+          solutions: [one],
+          nearest: undefined,
+          sentence: `The first of the list that does: ${says(names, one)}.`,
+        };
+      }
+      yield { done: i + 1, of: choices.length };
+    }
+    const results = tried.filter(({ result }) => !Number.isNaN(result));
+    const nearest = results.sort((a, b) => Math.abs(a.result - wanted) - Math.abs(b.result - wanted))[0];
+    const aim = `${names.result.name} ${enough} ${quantityWords(wanted, names.result.unit)}`;
+    const reach = nearest ? `nearest: ${says(names, nearest)}` : "no choice has a result";
+    return { solutions: [], nearest, sentence: `No choice of ${names.input.name} gives ${aim}; ${reach}.` };
+  })();
+}
+
+/**
+ * Looks for the values of one input that give a wanted result, everything else staying as it is: all of them in the
+ * plausible range, or the first of a list that reaches it.
+ *
+ * The range is looked through in `parts` steps; each crossing is halved down to neighbouring numbers, and a turning
+ * point between two steps is looked for. Two crossings closer together than a step can be missed.
+ *
+ * @throws Refusal for an input without a plausible range.
+ */
+export function solve(subject: Subject, runner: Runner, question: SolveQuestion): Study<SolveAnswer> {
+  const input = subject.inputs[question.input];
+  const result = subject.results[question.result];
+  if (!input || !result) throw new Error("the question names an input or a result that the subject does not have");
+  const base = valuesOf(subject);
+  const at = (x: Plain): number => {
+    const value = runner.run(base.with(question.input, x))[question.result];
+    return typeof value === "number" ? value : Number.NaN;
+  };
+  const names = { input, result };
+  if (input.choices && question.range === undefined) return fromList(names, question, at);
+  return continuous(names, question, at, rangeOf(input, question.range));
+}
