@@ -1,7 +1,4 @@
-import * as z from "zod";
-
-// The page's content policy forbids text that becomes code, which the library would otherwise try.
-z.config({ jitless: true });
+import { z } from "./zod";
 
 /** What `notebook.json` holds. Fields that are not known here are kept as they are. */
 export const currentVersion = 1;
@@ -27,6 +24,18 @@ const review = z.looseObject({
   hash: z.string(),
 });
 
+/** A finding of the audit that somebody lets stand. */
+const accepted = z.looseObject({
+  rule: z.string(),
+  /** `Supply.drop@Cruiser`, `Supply.drop` or `Free!B3`. */
+  at: z.string(),
+  /** The finding as it was read; another sentence is another finding. */
+  message: z.string(),
+  reason: z.string(),
+  who: z.string(),
+  when: z.string(),
+});
+
 export const aboutSchema = z.looseObject({
   version: z.literal(currentVersion),
   title: z.string().min(1),
@@ -39,8 +48,10 @@ export const aboutSchema = z.looseObject({
   /** By address: `Supply.run`. */
   rows: z.record(z.string(), rowEntry).optional(),
   reviews: z.record(z.string(), review).optional(),
+  accepted: z.array(accepted).optional(),
   settings: z.record(z.string(), z.unknown()).optional(),
 });
 
 export type About = z.infer<typeof aboutSchema>;
+export type Accepted = z.infer<typeof accepted>;
 export type RowEntry = z.infer<typeof rowEntry>;

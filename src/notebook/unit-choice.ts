@@ -1,6 +1,6 @@
-import * as z from "zod";
 import { shownChoices, type UnitWish } from "../units/shown";
 import type { Notebook } from "./model";
+import { z } from "./zod";
 
 /** `settings.units` of notebook.json: which units a person reads and types, and whether conductors go by gauge. */
 const choice = z.object({

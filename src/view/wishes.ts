@@ -8,6 +8,7 @@ import { openMenu } from "./grid/menu";
 /** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
 export interface Wishes {
   readonly options: () => void;
+  readonly units: () => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
   readonly openNotebook: () => void;
@@ -33,9 +34,11 @@ async function exportPage(desk: Desk, what: "typed" | "values"): Promise<void> {
 /** @param grid answers undefined until it is loaded. */
 export function wishesOf(desk: Desk, grid: () => Grid | undefined): Wishes {
   const options = () => inBackground(import("./dialogs/options").then(({ openOptions }) => openOptions(desk)));
+  const units = () => inBackground(import("./dialogs/units").then(({ openUnits }) => openUnits(desk)));
   const toCells = () => grid()?.focus();
   return {
     options,
+    units,
     toCells,
     menu: (x, y) => {
       const box = grid()?.cellBox;

@@ -4,6 +4,7 @@ import { isOptionPage, type Page } from "../../notebook/model";
 import { type Block, type Cell, cellName, one } from "../block";
 import type { Desk } from "../desk";
 import { askMeaning } from "../dialogs/ask-meaning";
+import { heldText } from "./as-typed";
 import { type Meaning, readFor, settled } from "./reading";
 
 /** Something typed for a cell, as the keys gave it. */
@@ -53,7 +54,7 @@ export async function typeInto(
     page: page.id,
     row: cell.row,
     column: cell.column,
-    text: settled(typed, cell.typed, meaning),
+    text: heldText(desk.notebook, page, cell, settled(typed, cell.typed, meaning)),
   }));
   desk.apply(label, (notebook) => setCells(notebook, texts), block);
 }

@@ -3,6 +3,7 @@ import type { LiveNotebook } from "../../notebook/live";
 import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
 import { rowKind } from "../../notebook/rows";
 import { outcomeOf, outcomeWords } from "../../notebook/verdict";
+import { rowUnits } from "../shown/row-units";
 import { unitText } from "../shown/unit-text";
 import { valueText } from "../shown/value-text";
 import { freeRowKind } from "./free-row";
@@ -68,7 +69,7 @@ function labelShape(text: string): Shape {
   return text.startsWith("HOLD") ? "hold" : "label";
 }
 
-function leadLook(page: Page, row: number, column: number): Look {
+function leadLook(live: LiveNotebook, page: Page, row: number, column: number): Look {
   const text = textAt(page, row, column);
   if (rowKind(page, row) === "heading") return { shape: "heading", text };
   switch (column) {
@@ -77,7 +78,7 @@ function leadLook(page: Page, row: number, column: number): Look {
     case lead.key:
       return { shape: "key", text };
     case lead.unit:
-      return { shape: "unit", text: unitText(text) };
+      return { shape: "unit", text: unitText(rowUnits(live.notebook, page, row).unit) };
     default:
       return { shape: "basis", text };
   }
@@ -103,7 +104,8 @@ function optionLook(live: LiveNotebook, page: Page, row: number, column: number,
   if (text === "" && !isSpilled)
     return kind === "input" ? { shape: "input", text: "", isRight } : { ...blank, isRight };
   const shape = isFormula(text) || isSpilled ? "result" : "input";
-  const words = valueText(value, decimals);
+  const words =
+    value.kind === "number" ? rowUnits(live.notebook, page, row).words(value.value, decimals) : valueText(value);
   const isWrapped = value.kind === "text" && words.length > longWord;
   return { shape, text: words, isRight: !isWrapped || words.length <= sentence, isSpilled, isWrapped };
 }
@@ -133,5 +135,5 @@ export function cellLook(
   decimals: number | undefined,
 ): Look {
   if (!isOptionPage(page)) return freeLook(live, page, row, column);
-  return column < firstOption ? leadLook(page, row, column) : optionLook(live, page, row, column, decimals);
+  return column < firstOption ? leadLook(live, page, row, column) : optionLook(live, page, row, column, decimals);
 }

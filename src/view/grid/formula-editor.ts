@@ -1,17 +1,11 @@
 import { TextEditor } from "handsontable/editors/textEditor";
-import { columnsOf, firstOption, type Page } from "../../notebook/model";
-import { rowEntry } from "../../notebook/row-entry";
+import { columnsOf, type Page } from "../../notebook/model";
 import { type Cell, cellName } from "../block";
 import { type Desk, firstLine } from "../desk";
+import { choicesAt } from "../edits/as-typed";
 import { beginPointing, endPointing, type Pointing } from "../pointing";
 import { FormulaTyping } from "../typing/formula-typing";
 import type { KnownFunction } from "../typing/known-function";
-
-/** The values of a row that is picked from a list, for its option cells. */
-export function choicesAt(desk: Desk, page: Page, cell: Cell): readonly string[] {
-  if (cell.column < firstOption) return [];
-  return (rowEntry(desk.notebook, page, cell.row)?.choices ?? []).map(String);
-}
 
 const steps: Readonly<Record<string, readonly [number, number]>> = {
   ArrowUp: [-1, 0],
@@ -63,7 +57,7 @@ export function formulaEditor(desk: Desk, functions: () => readonly KnownFunctio
       this.typing?.stop();
       const typing = new FormulaTyping(this.TEXTAREA, {
         functions: functions(),
-        choices: choicesAt(desk, page, home),
+        choices: choicesAt(desk.notebook, page, home),
         arrow: (key) => (this.isInFullEditMode() ? undefined : this.arrowPoint(page, home, key)),
         changed: () => this.autoResize.resize(),
       });

@@ -3,10 +3,10 @@ import Handsontable from "handsontable/base";
 import { registerEditor } from "handsontable/editors";
 import { Autofill, ManualColumnResize, registerPlugin } from "handsontable/plugins";
 import type { Change } from "../../notebook/live";
-import { textAt } from "../../notebook/model";
 import { inBackground } from "../background";
 import { type Block, type Cell, cellName, edges, one } from "../block";
 import type { Desk } from "../desk";
+import { typedText } from "../edits/as-typed";
 import { clearBlock } from "../edits/clear-block";
 import type { Clipboard } from "../edits/clipboard";
 import { fillBlock } from "../edits/fill-block";
@@ -132,7 +132,10 @@ export class Grid {
       afterRenderer: (td, row, column) => describeCell(td, layOut.look(row, column)),
       cells: (row: number, column: number) => ({ readOnly: this.closed(row, column) !== undefined }),
       modifySourceData: (row, column, holder, mode) => {
-        if (mode === "get") holder.value = textAt(layOut.page, layOut.line(row), Number(column));
+        if (mode === "get") {
+          const cell = { row: layOut.line(row), column: Number(column) };
+          holder.value = typedText(desk.notebook, layOut.page, cell);
+        }
       },
       beforeChange: (changes) => {
         this.take(changes.filter((change) => change !== null));
@@ -230,7 +233,8 @@ export class Grid {
     } else {
       const rows = change.cells.filter((cell) => cell.page === page.id).map(({ row }) => this.layOut.row(row));
       const isTaller = rows.some((row) => row >= 0 && this.layOut.isHeightDue(row));
-      if (change.structure || isTaller) {
+      // Without a changed cell it was something beside them, such as the units in which they are shown.
+      if (change.structure || isTaller || change.cells.length === 0) {
         this.layOut.measure();
         this.hot.render();
       } else this.paint(new Set(rows));

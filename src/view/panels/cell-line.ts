@@ -4,10 +4,12 @@ import { rowEntry } from "../../notebook/row-entry";
 import { inBackground } from "../background";
 import { type Cell, cellName, one } from "../block";
 import type { Desk } from "../desk";
+import { choicesAt, typedText } from "../edits/as-typed";
 import { closedCell, typeInto } from "../edits/type-into";
 import { cornerMark, openMark } from "../marks";
 import { beginPointing, endPointing, type Pointing } from "../pointing";
 import { rowDecimals } from "../shown/row-decimals";
+import { rowUnits } from "../shown/row-units";
 import { withUnit } from "../shown/unit-text";
 import { worthText } from "../shown/value-text";
 import { FormulaTyping } from "../typing/formula-typing";
@@ -62,8 +64,7 @@ export class CellLine {
   update(): void {
     const page = (this.origin && pageById(this.desk.notebook, this.origin.page)) ?? this.desk.page;
     const cell = this.origin?.cell ?? this.desk.block.from;
-    const text = textAt(page, cell.row, cell.column);
-    if (!this.origin) this.field.value = text;
+    if (!this.origin) this.field.value = typedText(this.desk.notebook, page, cell);
     const closed = closedCell(this.desk, page, cell);
     this.field.readOnly = closed !== undefined;
     this.field.setAttribute("aria-label", `What was typed in ${cellName(cell)}`);
@@ -86,8 +87,9 @@ export class CellLine {
     if (!live) return "";
     const value = live.value({ page: page.id, ...cell });
     if (value.kind === "error") return html`<span class="short">${cornerMark} no value</span>`;
-    const unit = isOptionPage(page) && cell.column >= firstOption ? (page.rows[cell.row]?.[lead.unit] ?? "") : "";
-    return worthText(value, unit, rowDecimals(live, page, cell.row));
+    const units = rowUnits(live.notebook, page, cell.row);
+    const isNumber = isOptionPage(page) && cell.column >= firstOption;
+    return worthText(value, isNumber ? units : { ...units, unit: "" }, rowDecimals(live, page, cell.row));
   }
 
   /** The error's sentence where there is one, else what the row says of itself. */
@@ -103,24 +105,25 @@ export class CellLine {
         ? value.text
         : "";
     const { low, high, choices } = rowEntry(notebook, page, cell.row) ?? {};
-    const unit = page.rows[cell.row]?.[lead.unit] ?? "";
+    const { unit, toType } = rowUnits(notebook, page, cell.row);
+    const shown = (limit: number) => toType(String(limit));
     const isOutside =
       value?.kind === "number" &&
       cell.column >= firstOption &&
       ((low !== undefined && value.value < low) || (high !== undefined && value.value > high));
     const limits =
       low !== undefined && high !== undefined
-        ? `plausible ${low} to ${withUnit(String(high), unit)}`
+        ? `plausible ${shown(low)} to ${withUnit(shown(high), unit)}`
         : low !== undefined
-          ? `plausible from ${withUnit(String(low), unit)}`
+          ? `plausible from ${withUnit(shown(low), unit)}`
           : high !== undefined
-            ? `plausible up to ${withUnit(String(high), unit)}`
+            ? `plausible up to ${withUnit(shown(high), unit)}`
             : "";
     const basis = page.rows[cell.row]?.[lead.basis];
     const words = value?.kind === "text" && value.text.length > 20 && cell.column >= firstOption ? value.text : "";
     if (words) return words;
     return html`${isOutside ? html`<span class="open">${openMark} Outside what is ${limits}: check it.</span> ` : nothing}
-      ${basis ? `Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? `One of ${choices.join(", ")}.` : ""}`;
+      ${basis ? `Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? `One of ${choices.map((choice) => toType(String(choice))).join(", ")}.` : ""}`;
   }
 
   private begin(): void {
@@ -131,7 +134,7 @@ export class CellLine {
     const isOption = isOptionPage(page) && cell.column >= firstOption;
     const typing = new FormulaTyping(this.field, {
       functions: this.functions(),
-      choices: isOption ? (rowEntry(this.desk.notebook, page, cell.row)?.choices ?? []).map(String) : [],
+      choices: isOption ? choicesAt(this.desk.notebook, page, cell) : [],
     });
     this.typing = typing;
     this.pointing = { home: page.id, takes: () => typing.takesPointing, put: (reference) => typing.point(reference) };

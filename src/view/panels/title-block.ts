@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Notebook } from "../../notebook/model";
+import { unitChoice } from "../../notebook/unit-choice";
+import { unitText } from "../shown/unit-text";
 
 /** `fuseRule` or `fuse_rule` -> `fuse rule`. */
 const spoken = (name: string): string =>
@@ -22,12 +24,22 @@ function settingText(value: unknown): string {
 const cell = (name: string, text: string | undefined): TemplateResult | typeof nothing =>
   text ? html`<div><dt>${name}</dt><dd>${text}</dd></div>` : nothing;
 
+/** Which units are shown in the place of the held ones. */
+function unitsText(notebook: Notebook): string {
+  const others = Object.values(unitChoice(notebook)).filter(
+    (unit) => !["mm", "m", "N", "kg", "degC", "mm2"].includes(unit),
+  );
+  return others.length === 0 ? "metric, as in each row" : `metric, shown in ${others.map(unitText).join(", ")}`;
+}
+
 /** The block at the foot of a drawing: what job, which revision, by which rules. */
-export function titleBlock({ about }: Notebook): TemplateResult {
-  const settings = Object.entries(about.settings ?? {}).map(([name, value]) => cell(spoken(name), settingText(value)));
+export function titleBlock(notebook: Notebook): TemplateResult {
+  const { about } = notebook;
+  const { units: _, ...others } = about.settings ?? {};
+  const settings = Object.entries(others).map(([name, value]) => cell(spoken(name), settingText(value)));
   return html`<dl class="title-block">
     ${cell("job", about.title)} ${cell("revision", about.revision)} ${cell("date", about.date)}
-    ${cell("units", "as in each row; decimal point")} ${settings}
+    ${cell("units", `${unitsText(notebook)}; decimal point`)} ${settings}
     <div class="aid"><dt>note</dt><dd>
       Planning aid. The boat's and the equipment's builder, class or national rules, local codes and licensed practice
       decide.

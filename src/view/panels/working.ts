@@ -6,6 +6,7 @@ import type { Cell } from "../block";
 import { cornerMark } from "../marks";
 import { counted } from "../shown/count-words";
 import { rowDecimals } from "../shown/row-decimals";
+import { asHeld, rowUnits } from "../shown/row-units";
 import { isMargin } from "../shown/unit-text";
 import { worthText } from "../shown/value-text";
 import { callSteps } from "./call-steps";
@@ -17,7 +18,8 @@ const mostOpen = 8;
 function worth(live: LiveNotebook, { at, value, unit }: NamedValue): string {
   if (value.kind === "error") return "no value";
   const page = pageById(live.notebook, at.page);
-  return worthText(value, unit, page && rowDecimals(live, page, at.row));
+  if (!page) return worthText(value, asHeld(unit));
+  return worthText(value, rowUnits(live.notebook, page, at.row), rowDecimals(live, page, at.row));
 }
 
 /** Cells that feed or are fed, each leading to its place. */

@@ -7,6 +7,8 @@ const raised: Readonly<Record<string, string>> = { "2": "²", "3": "³" };
 export const unitText = (unit: string): string =>
   unit
     .replace(/\bdegC\b/g, "°C")
+    .replace(/^F$/, "°F")
+    .replace(/^lbm$/, "lb")
     .replace(/\bdeg\b/g, "°")
     .replace(/(k|m|M|µ|)ohm\b/g, "$1Ω")
     .replace(/([A-Za-z])([23])(?![\w.])/g, (_, letter: string, power: string) => letter + raised[power])

@@ -1,12 +1,13 @@
 import type { CellValue } from "../../engine/value";
 import { outcomeOf, outcomeWords } from "../../notebook/verdict";
 import { numberText } from "./number-text";
+import type { RowUnits } from "./row-units";
 import { isMargin, withUnit } from "./unit-text";
 
 /** A cell's value with its unit; a margin in words. */
-export function worthText(value: CellValue, unit: string, decimals?: number): string {
+export function worthText(value: CellValue, { unit, words }: RowUnits, decimals?: number): string {
   if (value.kind !== "number") return valueText(value);
-  return isMargin(unit) ? outcomeWords(outcomeOf(value, "typed")) : withUnit(numberText(value.value, decimals), unit);
+  return isMargin(unit) ? outcomeWords(outcomeOf(value, "typed")) : withUnit(words(value.value, decimals), unit);
 }
 
 /** A cell's value in words; an error shows its sentence. */
