@@ -1,4 +1,5 @@
 import { builtInNames } from "../engine/engine";
+import type { History } from "../notebook/history";
 import { LiveNotebook } from "../notebook/live";
 import type { Notebook } from "../notebook/model";
 
@@ -6,5 +7,5 @@ import type { Notebook } from "../notebook/model";
 export { working } from "./panels/working";
 export { knownFunctions } from "./typing/named-functions";
 
-export const calculate = (notebook: Notebook): LiveNotebook => new LiveNotebook(notebook);
+export const calculate = (notebook: Notebook, history?: History): LiveNotebook => new LiveNotebook(notebook, history);
 export { builtInNames };

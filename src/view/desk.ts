@@ -1,7 +1,9 @@
+import type { History } from "../notebook/history";
 import type { Change, LiveNotebook } from "../notebook/live";
 import { isOptionPage, type Notebook, type Page, pageById } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
 import { type Block, cellOf, firstBlock, within } from "./block";
+import type { Safety } from "./keeping/safety";
 import { capital, counted } from "./shown/count-words";
 
 /** What the person is told: something done, or something that could not be done. */
@@ -14,6 +16,7 @@ export type Happening =
   | { readonly kind: "opened" | "page" | "selection" | "notice" | "calculating" }
   | { readonly kind: "change"; readonly change: Change };
 
+type MakeLive = (notebook: Notebook, history?: History) => LiveNotebook;
 type Listener = (happening: Happening) => void;
 
 /** What lies on the table: the open notebook, the page that is shown, what is selected on it, and what was last said. */
@@ -22,7 +25,9 @@ export class Desk {
   private readonly blocks = new Map<string, Block>();
   private readonly listeners = new Set<Listener>();
   private calculated: LiveNotebook | undefined;
-  private makeLive: ((notebook: Notebook) => LiveNotebook) | undefined;
+  private makeLive: MakeLive | undefined;
+  private startHistory: History | undefined;
+  private howSafe: Safety = { kind: "open", sentence: "" };
   private said: Notice = { kind: "done", sentence: "" };
   private kept: Notebook;
 
@@ -53,9 +58,25 @@ export class Desk {
     return this.said;
   }
 
-  /** Whether anything changed since the notebook was opened or saved. */
+  /** Whether anything changed since the notebook was opened or saved that only this window has. */
   get isUnsaved(): boolean {
-    return this.notebook !== this.kept;
+    return this.notebook !== this.kept && this.howSafe.kind !== "kept";
+  }
+
+  /** Whether the work is kept, and what is said of that. */
+  get safety(): Safety {
+    return this.howSafe;
+  }
+
+  setSafety(safety: Safety): void {
+    if (safety.kind === this.howSafe.kind && safety.sentence === this.howSafe.sentence) return;
+    this.howSafe = safety;
+    this.tell({ kind: "notice" });
+  }
+
+  /** Why nothing can be changed here; undefined where it can. */
+  get closed(): string | undefined {
+    return this.howSafe.kind === "closed" ? this.howSafe.sentence : undefined;
   }
 
   subscribe(listener: Listener): () => void {
@@ -64,16 +85,22 @@ export class Desk {
   }
 
   /** Brings the engine in; from then on everything is calculated. */
-  calculateWith(makeLive: (notebook: Notebook) => LiveNotebook): void {
+  calculateWith(makeLive: MakeLive): void {
     this.makeLive = makeLive;
-    this.calculate(this.first);
+    this.calculate(this.first, this.startHistory);
     this.tell({ kind: "calculating" });
   }
 
-  /** Puts another notebook in the place of the open one. @throws Error when it cannot be calculated. */
-  open(notebook: Notebook): void {
-    if (this.makeLive) this.calculate(notebook);
+  /**
+   * Puts another notebook in the place of the open one.
+   *
+   * @param history the steps that led to it, where they were kept.
+   * @throws Error when it cannot be calculated.
+   */
+  open(notebook: Notebook, history?: History): void {
+    if (this.makeLive) this.calculate(notebook, history);
     this.first = notebook;
+    this.startHistory = history;
     this.kept = notebook;
     this.blocks.clear();
     this.shown = (notebook.pages[0] as Page).id;
@@ -120,8 +147,12 @@ export class Desk {
    * @returns whether it was made; a refusal is said, and one whose cells already read so is no change.
    */
   apply(label: string, edit: (notebook: Notebook) => Notebook, block = this.block): boolean {
-    const { calculated } = this;
+    const { calculated, closed } = this;
     if (!calculated) return false;
+    if (closed !== undefined) {
+      this.say(closed, "refused");
+      return false;
+    }
     const { page } = this;
     const { row, column } = cellOf(block);
     const last = { page: page.id, row: block.to.row, column: block.to.column };
@@ -130,8 +161,8 @@ export class Desk {
     return isChanged ?? false;
   }
 
-  private calculate(notebook: Notebook): void {
-    const live = this.makeLive?.(notebook);
+  private calculate(notebook: Notebook, history?: History): void {
+    const live = this.makeLive?.(notebook, history);
     this.calculated?.close();
     this.calculated = live;
     live?.subscribe((change) => {

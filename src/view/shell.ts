@@ -114,8 +114,10 @@ export class Shell {
     const off = !desk.live;
     return html`<div class="files" role="group" aria-label="Files">
       <p class="group">Notebook</p>
+      <button type="button" ?disabled=${off} aria-haspopup="dialog" @click=${wishes.notebooks}>Notebooks …</button>
       <button type="button" ?disabled=${off} @click=${wishes.openNotebook}>Open …</button>
       <button type="button" ?disabled=${off} @click=${wishes.saveNotebook}>Save${desk.isUnsaved ? html`<span class="dot" title="Changed since it was opened or saved"></span><span class="unseen">, has changes</span>` : nothing}</button>
+      ${desk.safety.sentence ? html`<p class="safety ${desk.safety.kind === "refused" || desk.safety.kind === "closed" ? "short" : "soft"}">${desk.safety.sentence}</p>` : nothing}
       <p class="group">This page as CSV</p>
       <button type="button" ?disabled=${off} @click=${wishes.importPage}>Import …</button>
       <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("typed")}title="What was typed, formulas included">Export</button>

@@ -2,6 +2,7 @@ import { Desk } from "./desk";
 import { Clipboard } from "./edits/clipboard";
 import { listenToDrops } from "./files/incoming";
 import type { Grid } from "./grid/grid";
+import { Keeper } from "./keeping/keeper";
 import { listenToKeys } from "./keys";
 import { CellLine } from "./panels/cell-line";
 import { Drawings } from "./panels/drawing";
@@ -13,6 +14,7 @@ import { wishesOf } from "./wishes";
 import { workedNotebook } from "./worked-notebook";
 
 const desk = new Desk(workedNotebook());
+const keeper = new Keeper(desk);
 const cells = document.createElement("div");
 cells.className = "cells";
 cells.id = "cells";
@@ -20,7 +22,7 @@ cells.id = "cells";
 let grid: Grid | undefined;
 let functions: readonly KnownFunction[] = [];
 const knownNow = () => functions;
-const wishes = wishesOf(desk, () => grid);
+const wishes = wishesOf(desk, () => grid, keeper);
 const line = new CellLine(desk, knownNow, wishes.toCells);
 const notes = new Notes(desk, () => shell.due());
 const drawings = new Drawings(desk, () => shell.due());
@@ -51,6 +53,7 @@ listenToKeys(desk, () => cells.contains(document.activeElement) && !grid?.isEdit
 const [calculator, { Grid: GridView }] = await Promise.all([
   import("./calculator"),
   import("./grid/grid"),
+  keeper.begin(),
   // Widths are measured with the page's own type.
   document.fonts.load('400 13px "IBM Plex Sans"'),
   document.fonts.load('600 13px "IBM Plex Sans"'),

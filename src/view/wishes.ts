@@ -4,6 +4,7 @@ import { chooseNotebook, chooseTable } from "./files/incoming";
 import { cellMenu } from "./grid/cell-menu";
 import type { Grid } from "./grid/grid";
 import { openMenu } from "./grid/menu";
+import type { Keeper } from "./keeping/keeper";
 
 /** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
 export interface Wishes {
@@ -11,6 +12,7 @@ export interface Wishes {
   readonly units: () => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
+  readonly notebooks: () => void;
   readonly openNotebook: () => void;
   readonly saveNotebook: () => void;
   readonly importPage: () => void;
@@ -32,7 +34,7 @@ async function exportPage(desk: Desk, what: "typed" | "values"): Promise<void> {
 }
 
 /** @param grid answers undefined until it is loaded. */
-export function wishesOf(desk: Desk, grid: () => Grid | undefined): Wishes {
+export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keeper): Wishes {
   const options = () => inBackground(import("./dialogs/options").then(({ openOptions }) => openOptions(desk)));
   const units = () => inBackground(import("./dialogs/units").then(({ openUnits }) => openUnits(desk)));
   const toCells = () => grid()?.focus();
@@ -45,6 +47,8 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined): Wishes {
       const entries = cellMenu(desk, (by) => grid()?.widen(by), options);
       openMenu("Rows and cells", entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
     },
+    notebooks: () =>
+      inBackground(import("./dialogs/notebooks").then(({ openNotebooks }) => openNotebooks(desk, keeper))),
     openNotebook: () => inBackground(chooseNotebook(desk)),
     saveNotebook: () => inBackground(import("./files/notebook-file").then((files) => files.saveNotebook(desk))),
     importPage: () => inBackground(chooseTable(desk)),

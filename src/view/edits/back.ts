@@ -19,7 +19,13 @@ function show(desk: Desk, step: Step | undefined, said: string): void {
 }
 
 /** Takes the last step back and shows where it was. */
-export const undo = (desk: Desk): void => show(desk, desk.live?.undo(), "Undone");
+export const undo = (desk: Desk): void => {
+  if (desk.closed === undefined) show(desk, desk.live?.undo(), "Undone");
+  else desk.say(desk.closed, "refused");
+};
 
 /** Does the step again that was taken back last. */
-export const redo = (desk: Desk): void => show(desk, desk.live?.redo(), "Redone");
+export const redo = (desk: Desk): void => {
+  if (desk.closed === undefined) show(desk, desk.live?.redo(), "Redone");
+  else desk.say(desk.closed, "refused");
+};

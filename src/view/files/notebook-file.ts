@@ -11,15 +11,19 @@ export function saveNotebook(desk: Desk): void {
   desk.say("Notebook saved as a zip of its CSV files.");
 }
 
+/** Asks before work that only this window has gives way to another notebook. @returns whether it may. */
+export async function mayLeave(desk: Desk, incoming: string): Promise<boolean> {
+  if (!desk.isUnsaved) return true;
+  const answer = await askReplace(desk.notebook.about.title, incoming);
+  if (answer === "save") saveNotebook(desk);
+  return answer !== undefined;
+}
+
 /** Opens a notebook from a zip; one that cannot be read leaves the open notebook as it is. */
 export async function openNotebook(desk: Desk, file: File): Promise<void> {
   try {
     const notebook = unpackNotebook(new Uint8Array(await file.arrayBuffer()));
-    if (desk.isUnsaved) {
-      const answer = await askReplace(desk.notebook.about.title, notebook.about.title);
-      if (!answer) return;
-      if (answer === "save") saveNotebook(desk);
-    }
+    if (!(await mayLeave(desk, notebook.about.title))) return;
     desk.open(notebook);
     desk.say(`${notebook.about.title} is open.`);
   } catch (problem) {

@@ -37,7 +37,18 @@ export function formulaEditor(desk: Desk, functions: () => readonly KnownFunctio
         if (!this.isOpened() && this.hot.isListening()) select();
       };
       field.setAttribute("aria-label", "Cell");
+      field.addEventListener("input", () => this.takeInput());
       field.spellcheck = false;
+    }
+
+    /** Text that comes without a key, dictated or from a picker of signs, begins the typing too. */
+    private takeInput(): void {
+      if (this.isOpened() || !this.hot.isListening()) return;
+      const text = this.TEXTAREA.value;
+      this.beginEditing();
+      if (!this.isOpened()) return;
+      this.TEXTAREA.value = text;
+      this.TEXTAREA.setSelectionRange(text.length, text.length);
     }
 
     override beginEditing(initial?: unknown, event?: Event): void {

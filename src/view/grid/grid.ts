@@ -234,7 +234,8 @@ export class Grid {
       const rows = change.cells.filter((cell) => cell.page === page.id).map(({ row }) => this.layOut.row(row));
       const isTaller = rows.some((row) => row >= 0 && this.layOut.isHeightDue(row));
       // Without a changed cell it was something beside them, such as the units in which they are shown.
-      if (change.structure || isTaller || change.cells.length === 0) {
+      // A line above the first row is the header: an option has another name.
+      if (change.structure || isTaller || rows.some((row) => row < 0) || change.cells.length === 0) {
         this.layOut.measure();
         this.hot.render();
       } else this.paint(new Set(rows));

@@ -1,0 +1,136 @@
+import type { Head, Keeping } from "../../notebook/keeping/keeping";
+import type { Kept } from "../../notebook/keeping/kept";
+import type { Notebook } from "../../notebook/model";
+import { inBackground } from "../background";
+import { one } from "../block";
+import type { Desk } from "../desk";
+import { safetyOf } from "./safety";
+
+/** Keeps the notebook on the desk in the browser's database, and brings back what was kept. */
+export class Keeper {
+  private keeping: Keeping | undefined;
+  private kept: Kept | undefined;
+  private attached: (() => void) | undefined;
+  private isOpening = false;
+
+  constructor(private readonly desk: Desk) {
+    desk.subscribe(({ kind }) => {
+      if (kind === "calculating") this.attach();
+      if (kind === "opened" && !this.isOpening) inBackground(this.adopt());
+      if (kind === "page" || kind === "selection") this.remember();
+    });
+    document.addEventListener("visibilitychange", () => {
+      if (document.visibilityState === "hidden") inBackground(this.kept?.flush() ?? Promise.resolve());
+    });
+  }
+
+  /** Opens what was kept last, or begins to keep the notebook on the desk; to be called before it is calculated. */
+  async begin(): Promise<void> {
+    const { openKeeping } = await import("../../notebook/keeping/keeping");
+    const opened = await openKeeping();
+    if ("refused" in opened) {
+      this.desk.setSafety({ kind: "refused", sentence: opened.refused });
+      return;
+    }
+    this.keeping = opened;
+    await this.orSay(async () => {
+      const last = await opened.lastOpened();
+      this.take(last === undefined ? await opened.add(this.desk.notebook) : await opened.open(last));
+    });
+  }
+
+  /** Asks the browser to hold on to what is kept; it may ask the person, so this waits for something worth keeping. */
+  async persist(): Promise<void> {
+    await this.keeping?.persist();
+  }
+
+  async list(): Promise<readonly Head[]> {
+    return (await this.keeping?.list()) ?? [];
+  }
+
+  /** The notebook on the desk as it is kept; undefined where the browser keeps nothing. */
+  get open(): Kept | undefined {
+    return this.kept;
+  }
+
+  /** @param takeOver takes it from another window that has it open. */
+  async show(id: string, takeOver = false): Promise<void> {
+    await this.orSay(async () => {
+      if (this.keeping) this.take(await this.keeping.open(id, takeOver));
+    });
+  }
+
+  async remove(id: string): Promise<void> {
+    await this.orSay(async () => this.keeping?.remove(id));
+  }
+
+  async restore(id: string): Promise<void> {
+    await this.orSay(async () => this.keeping?.restore(id));
+  }
+
+  async erase(id: string): Promise<void> {
+    await this.orSay(async () => this.keeping?.erase(id));
+  }
+
+  /** Keeps a notebook that was put on the desk from elsewhere. */
+  private async adopt(): Promise<void> {
+    const { keeping, desk } = this;
+    if (!keeping) return;
+    this.leave();
+    await this.orSay(async () => this.take(await keeping.add(desk.notebook)));
+  }
+
+  private leave(): void {
+    this.attached?.();
+    this.attached = undefined;
+    this.kept = undefined;
+  }
+
+  private take(kept: Kept): void {
+    const { desk } = this;
+    this.leave();
+    this.kept = kept;
+    kept.subscribe(() => this.tellSafety());
+    if (kept.notebook !== desk.notebook) this.put(kept.notebook, kept);
+    else this.attach();
+    this.tellSafety();
+    const { place } = kept;
+    const page = place && desk.notebook.pages.find(({ id, name }) => id === place.page || name === place.page);
+    if (place && page) desk.select(one({ row: place.row, column: place.column }), page.id);
+    if (kept.mended) desk.say(kept.mended, "refused");
+  }
+
+  private put(notebook: Notebook, kept: Kept): void {
+    this.isOpening = true;
+    try {
+      this.desk.open(notebook, kept.history);
+    } finally {
+      this.isOpening = false;
+    }
+    this.attach();
+  }
+
+  private attach(): void {
+    const { live } = this.desk;
+    if (!live || !this.kept || this.attached) return;
+    this.attached = this.kept.attach(live);
+  }
+
+  private remember(): void {
+    const { page, block } = this.desk;
+    // By name: a page's id is made anew whenever the notebook is opened.
+    this.kept?.remember({ page: page.name, row: block.from.row, column: block.from.column });
+  }
+
+  private tellSafety(): void {
+    if (this.kept) this.desk.setSafety(safetyOf(this.kept.standing));
+  }
+
+  private async orSay(what: () => Promise<unknown>): Promise<void> {
+    try {
+      await what();
+    } catch (problem) {
+      this.desk.say(problem instanceof Error ? problem.message : String(problem), "refused");
+    }
+  }
+}

@@ -1,0 +1,24 @@
+import type { Standing } from "../../notebook/keeping/standing";
+
+/** How safe the work is, and what the person reads of it. */
+export interface Safety {
+  /** `open`: not looked up yet. `closed`: this window may only read. `refused`: in this window only. */
+  readonly kind: "open" | "kept" | "keeping" | "refused" | "closed";
+  readonly sentence: string;
+}
+
+export function safetyOf(standing: Standing): Safety {
+  switch (standing.kind) {
+    case "kept":
+      return { kind: "kept", sentence: "Kept in this browser" };
+    case "keeping":
+      return { kind: "keeping", sentence: "Keeping …" };
+    case "reads":
+      return {
+        kind: "closed",
+        sentence: standing.behind ? `${standing.sentence} It was changed there since.` : standing.sentence,
+      };
+    default:
+      return { kind: "refused", sentence: standing.sentence };
+  }
+}

@@ -1,0 +1,78 @@
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { type OpenDesk, select, typedText, typeInto, Workplace, where, worth } from "./desk";
+import { cellAt } from "./worked";
+
+let place: Workplace;
+let desk: OpenDesk;
+const input = cellAt("Supply", "I_run", "Cruiser");
+const drop = cellAt("Supply", "drop", "Cruiser");
+beforeAll(async () => {
+  place = await Workplace.open();
+  desk = await place.desk();
+});
+afterAll(() => place.close());
+
+const isKept = () =>
+  desk.page.waitForFunction(() => /Kept in this browser/.test(document.querySelector(".safety")?.textContent ?? ""));
+
+describe("the notebook in the browser's database", () => {
+  it("is there again after a reload, where the person was, with its history", async () => {
+    const { page } = desk;
+    await isKept();
+    await select(page, "Supply", input.cell);
+    await typeInto(page, "275");
+    await isKept();
+    await select(page, "Supply", drop.cell);
+    const before = await worth(page);
+    await page.evaluate(() => history.replaceState(undefined, "", location.pathname));
+    await page.waitForTimeout(1000);
+    await page.reload();
+    await page.waitForSelector("html[data-ready]");
+    expect(await page.textContent("h1")).toMatch(/Supply$/);
+    expect(await where(page)).toContain(drop.cell);
+    expect(await worth(page)).toBe(before);
+    await select(page, "Supply", input.cell);
+    expect(await typedText(page)).toBe("275");
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => typedText(page)).toBe(input.text);
+  });
+
+  it("is read only in a second window until that window takes it over", async () => {
+    const { page } = desk;
+    const second = await page.context().newPage();
+    await second.goto(page.url());
+    await second.waitForSelector("html[data-ready]");
+    await expect.poll(() => second.textContent(".safety")).toMatch(/open in another window/);
+    await select(second, "Supply", input.cell);
+    await typeInto(second, "280");
+    await select(second, "Supply", input.cell);
+    expect(await typedText(second)).toBe(input.text);
+    await second.close();
+  });
+
+  it("goes back to a named version and starts anew from a worked notebook", async () => {
+    const { page } = desk;
+    await page.getByRole("button", { name: "Notebooks …" }).click();
+    await page.getByLabel("Name of a version").fill("as measured");
+    await page.getByRole("button", { name: "Keep this state under a name" }).click();
+    await page.getByText("as measured").waitFor();
+    await page.keyboard.press("Escape");
+    await select(page, "Supply", input.cell);
+    await typeInto(page, "290");
+    await page.getByRole("button", { name: "Notebooks …" }).click();
+    await page.locator("dialog li", { hasText: "as measured" }).getByRole("button", { name: "Go back to it" }).click();
+    await select(page, "Supply", input.cell);
+    await expect.poll(() => typedText(page)).toBe(input.text);
+
+    await isKept();
+    await page.getByRole("button", { name: "Notebooks …" }).click();
+    await page.locator("dialog").getByRole("button", { name: "One hull, three layouts" }).click();
+    await expect.poll(() => page.textContent(".job")).toMatch(/three layouts|One hull|launch/i);
+    await isKept();
+    await page.getByRole("button", { name: "Notebooks …" }).click();
+    await page.locator("dialog li", { hasText: "Three hulls" }).getByRole("button", { name: "Open" }).click();
+    await expect.poll(() => page.textContent(".job")).toMatch(/Three hulls/);
+    expect(desk.complaints).toEqual([]);
+    expect(desk.strayed).toEqual([]);
+  });
+});
