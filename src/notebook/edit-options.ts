@@ -3,6 +3,7 @@ import { cutRows, mapFormulas } from "./edit-lines";
 import { columnsOf, firstOption, isOptionPage, type Notebook, optionsOf, type Page, pageByName } from "./model";
 import { type Corner, mapReferences, type Reference } from "./references";
 import { Refusal } from "./refusal";
+import { moveOption } from "./row-entry";
 import { cutFormula } from "./structure";
 
 /** The column of an option. @throws Refusal that lists the options. */
@@ -27,7 +28,7 @@ function checkName(notebook: Notebook, name: string): void {
  * A formula of one option as it reads for another: what points into the option's own columns moves along, what
  * points to the lead columns, to free sheets or to fixed columns stays.
  */
-function formulaForOption(notebook: Notebook, home: Page, formula: string, by: number): string {
+export function formulaForOption(notebook: Notebook, home: Page, formula: string, by: number): string {
   const move = (at: Corner): Corner =>
     at.column === undefined || at.fixedColumn || at.column < firstOption ? at : { ...at, column: at.column + by };
   return mapReferences(formula, (old) => {
@@ -94,11 +95,9 @@ export function renameOption(notebook: Notebook, from: string, to: string): Note
   const at = optionColumn(notebook, from);
   if (from === to) return notebook;
   if (from.toLowerCase() !== to.toLowerCase()) checkName(notebook, to);
-  return {
-    ...notebook,
-    pages: notebook.pages.map((page) => {
-      const [header, ...rest] = page.rows;
-      return isOptionPage(page) && header ? { ...page, rows: [header.with(at, to), ...rest] } : page;
-    }),
-  };
+  const pages = notebook.pages.map((page) => {
+    const [header, ...rest] = page.rows;
+    return isOptionPage(page) && header ? { ...page, rows: [header.with(at, to), ...rest] } : page;
+  });
+  return { ...moveOption(notebook, from, to), pages };
 }

@@ -71,7 +71,7 @@ function argumentOf(live: LiveNotebook, parsed: Parsed): Given | Failed {
 }
 
 /** Which of the arguments of a call count now: of IF only the branch that is taken. */
-function taken(live: LiveNotebook, call: Extract<Parsed, { kind: "call" }>): (argument: number) => boolean {
+export function countsNow(live: LiveNotebook, call: Extract<Parsed, { kind: "call" }>): (argument: number) => boolean {
   const [test] = call.args;
   if (call.name !== "IF" || !test) return () => true;
   const [value] = valuesOf(live, test);
@@ -83,7 +83,7 @@ function taken(live: LiveNotebook, call: Extract<Parsed, { kind: "call" }>): (ar
 export function namedCalls(live: LiveNotebook, home: Position, parsed: Parsed, find: FindFunction): NamedCall[] {
   const calls: NamedCall[] = [];
   const walk = (one: Parsed, used: boolean): void => {
-    const counts = one.kind === "call" ? taken(live, one) : () => true;
+    const counts = one.kind === "call" ? countsNow(live, one) : () => true;
     partsOf(one).forEach((part, i) => {
       walk(part, used && counts(i));
     });

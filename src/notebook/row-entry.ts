@@ -13,19 +13,46 @@ export function rowEntry(notebook: Notebook, page: Page, row: number): RowEntry 
   return address === undefined ? undefined : notebook.about.rows?.[address];
 }
 
-/** Gives what is noted under addresses another address, in rows and reviews alike. */
+/** Gives what is noted under addresses another address: rows, reviews and accepted findings alike. */
 export function moveAddresses(notebook: Notebook, move: (address: string) => string): Notebook {
   const { about } = notebook;
-  const moved = <T>(entries: Record<string, T> | undefined) =>
-    entries && Object.fromEntries(Object.entries(entries).map(([address, entry]) => [move(address), entry]));
-  const rows = moved(about.rows);
-  const reviews = moved(about.reviews);
-  return { ...notebook, about: { ...about, ...(rows && { rows }), ...(reviews && { reviews }) } };
+  // `Supply.drop@Cruiser` goes with its row.
+  const moveCell = (place: string): string => {
+    const [row = "", ...option] = place.split("@");
+    return [move(row), ...option].join("@");
+  };
+  const rows = about.rows && renamed(about.rows, move);
+  const reviews = about.reviews && renamed(about.reviews, moveCell);
+  const accepted = about.accepted?.map((one) => ({ ...one, at: moveCell(one.at) }));
+  return {
+    ...notebook,
+    about: { ...about, ...(rows && { rows }), ...(reviews && { reviews }), ...(accepted && { accepted }) },
+  };
+}
+
+const renamed = <T>(entries: Record<string, T>, rename: (address: string) => string): Record<string, T> =>
+  Object.fromEntries(Object.entries(entries).map(([address, entry]) => [rename(address), entry]));
+
+/** Lets reviews and accepted findings of an option's cells follow its name. */
+export function moveOption(notebook: Notebook, from: string, to: string): Notebook {
+  const { about } = notebook;
+  const move = (place: string): string => (place.endsWith(`@${from}`) ? `${place.slice(0, -from.length)}${to}` : place);
+  if (!about.reviews && !about.accepted) return notebook;
+  return {
+    ...notebook,
+    about: {
+      ...about,
+      ...(about.reviews && { reviews: renamed(about.reviews, move) }),
+      ...(about.accepted && { accepted: about.accepted.map((one) => ({ ...one, at: move(one.at) })) }),
+    },
+  };
 }
 
 /** Follows a key that was changed. */
 export function moveRowEntry(notebook: Notebook, page: string, from: string, to: string): Notebook {
   const old = `${page}.${from}`;
-  if (from === "" || to === "" || !(notebook.about.rows?.[old] || notebook.about.reviews?.[old])) return notebook;
+  const { rows, reviews, accepted } = notebook.about;
+  const noted = [...Object.keys(rows ?? {}), ...Object.keys(reviews ?? {}), ...(accepted ?? []).map(({ at }) => at)];
+  if (from === "" || to === "" || !noted.some((at) => at === old || at.startsWith(`${old}@`))) return notebook;
   return moveAddresses(notebook, (address) => (address === old ? `${page}.${to}` : address));
 }

@@ -1,0 +1,11 @@
+import type { Finding } from "./finding";
+import type { Subject } from "./subject";
+
+/** One check on a notebook. */
+export interface Rule {
+  /** As findings and accepted findings name it. */
+  readonly name: string;
+  /** What it looks for, for the list of rules. */
+  readonly about: string;
+  readonly find: (subject: Subject) => readonly Finding[];
+}

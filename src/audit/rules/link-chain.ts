@@ -1,0 +1,36 @@
+import { isFormula } from "../../engine/content";
+import { nameOnPage } from "../../notebook/cell-name";
+import { type Page, textAt } from "../../notebook/model";
+import { referencesOf } from "../../notebook/references";
+import { found } from "../finding";
+import type { Rule } from "../rule";
+import { namesOf } from "../subject";
+
+const name = "link-chain";
+
+/** `=Supply!F61` and nothing else. */
+const isLink = (text: string): boolean => {
+  const [reference, ...more] = isFormula(text) ? referencesOf(text) : [];
+  return (
+    reference !== undefined &&
+    more.length === 0 &&
+    !reference.to &&
+    /^=\s*(?:'(?:[^']|'')+'!|[\p{L}_][\p{L}\p{N}_]*!)?\$?[A-Z]{1,3}\$?\d+\s*$/iu.test(text)
+  );
+};
+
+/** A link to a link: the reader follows twice what one step would show. */
+export const linkChain: Rule = {
+  name,
+  about: "a link to a cell that is itself a mere link",
+  find: ({ forms, notebook }) =>
+    forms.flatMap((form) => {
+      if (form.parsed?.kind !== "reference") return [];
+      const { sheet, row, column } = form.parsed.at;
+      const page = notebook.pages[sheet] as Page;
+      const text = textAt(page, row, column);
+      if (!isLink(text)) return [];
+      const message = `a link to ${nameOnPage(page, row, column).cell}, which is itself a link (${text}); point to where the value is worked out`;
+      return namesOf(form).map((cell) => found(name, "note", cell, message));
+    }),
+};
