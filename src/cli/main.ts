@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";
 import { Refusal } from "../notebook/refusal";
+import { printAudit } from "./audit";
 import { calculate } from "./calc";
 import { writeClass, writeTask } from "./course";
 import { evaluate } from "./eval";
@@ -18,6 +19,9 @@ const usage = `Athwart on the terminal
                                  the pages of a notebook, calculated
   working FOLDER Page.key@Option [--json]
                                  how a cell comes to its value, step by step
+  audit FOLDER [--json] [--record] [--against FOLDER]
+                                 what the checks find; --record as a sheet to sign, --against lists what was
+                                 adapted; ends with 1 when there is an error
   list [--json]                  all named functions with arguments, units and sources
   proof FOLDER                   writes the pages Proof and Tables of a notebook anew from the functions
   task COURSE [TASK] --for TRAINEE [--print] [--html] [--hints N] [--solution]
@@ -46,6 +50,8 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       into: { type: "string" },
       class: { type: "string" },
       csv: { type: "boolean", default: false },
+      record: { type: "boolean", default: false },
+      against: { type: "string" },
       help: { type: "boolean", default: false },
     },
   });
@@ -69,6 +75,9 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       return calculate(output, folder(), { set: values.set, json: values.json, page: values.page });
     case "working":
       return printWorking(output, rest, values.json);
+    case "audit":
+      if (printAudit(output, folder(), values)) process.exitCode = 1;
+      return;
     case "list":
       return list(output, values.json);
     case "proof":
@@ -81,7 +90,7 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       return markFiles(output, rest, { classList: values.class, csv: values.csv, json: values.json });
     default:
       throw new Misuse(
-        `There is no command "${command}" (there are eval, calc, working, list, proof, task, class, mark).`,
+        `There is no command "${command}" (there are eval, calc, working, audit, list, proof, task, class, mark).`,
       );
   }
 }

@@ -21,8 +21,13 @@ export function exampleFormula(definition: AnyDefinition, given: Readonly<Record
   return `=${definition.name}(${values.map(literal).join(",")})`;
 }
 
-const expected = (value: number | string | boolean): string =>
-  typeof value === "string" ? `'${value}` : String(value).toUpperCase();
+/** A cell keeps numbers of up to fifteen digits; more would be text. */
+const digits = 15;
+
+function expected(value: number | string | boolean): string {
+  if (typeof value === "string") return `'${value}`;
+  return typeof value === "number" ? String(Number(value.toPrecision(digits))) : String(value).toUpperCase();
+}
 
 function exampleRow(definition: AnyDefinition, example: AnyDefinition["examples"][number], line: number): Row {
   const given = Object.entries(example.given)
