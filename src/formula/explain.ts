@@ -1,3 +1,4 @@
+// Past 150 lines: one writer a kind of step, side by side so that they read alike.
 import { allowed, words } from "./arguments";
 import { callFunction, program } from "./call";
 import { checkArgument } from "./check-argument";

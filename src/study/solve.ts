@@ -1,3 +1,4 @@
+// Past 150 lines: the search and its answers in words belong together.
 import type { Study } from "./carry-out";
 import type { Plain } from "./kernel/plain";
 import { pointsOver, type Range, rangeOf } from "./range";

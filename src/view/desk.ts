@@ -1,3 +1,4 @@
+// Past 150 lines: one class is what lies on the table; all the screen asks it.
 import type { History } from "../notebook/history";
 import type { Change, LiveNotebook } from "../notebook/live";
 import { isOptionPage, type Notebook, type Page, pageById } from "../notebook/model";

@@ -1,3 +1,4 @@
+// Past 150 lines: the frame of the screen, drawn as one template.
 import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { optionsOf, type Page, type Position } from "../notebook/model";
 import type { Check } from "../notebook/verdict";

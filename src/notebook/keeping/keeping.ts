@@ -1,3 +1,4 @@
+// Past 150 lines: one class is the list of kept notebooks, with everything that is done to the list.
 import type { Notebook } from "../model";
 import { Refusal } from "../refusal";
 import { type Around, browserAround } from "./around";

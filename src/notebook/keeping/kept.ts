@@ -1,3 +1,4 @@
+// Past 150 lines: one class is an open kept notebook: its states, versions and standing belong together.
 import type { History } from "../history";
 import type { LiveNotebook } from "../live";
 import type { Notebook } from "../model";

@@ -1,3 +1,4 @@
+// Past 150 lines: one queue decides what is written next; its cases cannot be told apart in two files.
 import type { Change } from "../change";
 import type { Notebook } from "../model";
 import type { Around } from "./around";

@@ -1,9 +1,11 @@
+// Past 150 lines: one walk through the cells of an option, with its refusals.
 import { contentOf } from "../../engine/content";
 import type { Parsed, ParsedCell } from "../../engine/parsed";
 import type { LiveNotebook } from "../../notebook/live";
 import { firstOption, isOptionPage, lead, type Notebook, type Position, textAt } from "../../notebook/model";
+import { Refusal } from "../../notebook/refusal";
 import type { Plain } from "./plain";
-import { cellName, KernelRefusal } from "./refusal";
+import { cellName } from "./refusal";
 
 export interface ChainCell {
   readonly cell: ParsedCell;
@@ -97,7 +99,7 @@ function nameOf(notebook: Notebook, cell: ParsedCell): string {
 /**
  * Walks back from some results of one option to the typed cells that they hang on.
  *
- * @throws KernelRefusal for a ring, a result that spills over several cells, a block that is far too large, or when
+ * @throws Refusal for a ring, a result that spills over several cells, a block that is far too large, or when
  * the engine does not show how it reads a formula.
  */
 export function chainOf(live: LiveNotebook, column: number, wanted: readonly Position[]): Chain {
@@ -117,7 +119,7 @@ export function chainOf(live: LiveNotebook, column: number, wanted: readonly Pos
     const known = state.get(key);
     if (known === "done") return;
     const refuse = (reason: string): never => {
-      throw new KernelRefusal(cellName(pages, cell), reason);
+      throw new Refusal(`${cellName(pages, cell)}: ${reason}; a study cannot follow it.`);
     };
     if (known === "open") refuse("the formula depends on its own cell");
     state.set(key, "open");

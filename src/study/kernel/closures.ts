@@ -1,3 +1,4 @@
+// Past 150 lines: one closure a kind of node, side by side so that they read alike.
 import { library } from "./library";
 import { namedCall } from "./named";
 import type { MathName, Node, Relation, Sign, Test } from "./node";

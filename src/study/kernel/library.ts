@@ -1,3 +1,4 @@
+// Past 150 lines: the built-in functions of the engine, one after the other.
 import { numberLibrary } from "./number-library";
 import { isError, type Plain } from "./plain";
 

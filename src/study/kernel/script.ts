@@ -1,3 +1,4 @@
+// Past 150 lines: one text a kind of node, side by side so that they read alike.
 import { numberScript } from "../../formula/script/expression";
 import { readSurface } from "../../formula/surface/read-surface";
 import { type Form, functionText, writeCall } from "../../formula/text";

@@ -1,3 +1,4 @@
+// Past 150 lines: drawing, running and summing up share their running numbers.
 import type { Study } from "../carry-out";
 import type { Plain } from "../kernel/plain";
 import type { Runner } from "../runner";

@@ -1,3 +1,4 @@
+// Past 150 lines: one dialog whose parts share what was detected and chosen.
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { contentOf, isFormula } from "../../engine/content";
 import { addPage, replacePage } from "../../notebook/edit-pages";

@@ -1,3 +1,4 @@
+// Past 150 lines: one line of the screen, whose typing and showing share their state.
 import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { firstOption, isOptionPage, lead, type Page, pageById, textAt } from "../../notebook/model";
 import { rowEntry } from "../../notebook/row-entry";
@@ -164,6 +165,8 @@ export class CellLine {
   }
 
   private key(event: KeyboardEvent): void {
+    // A press that pointed at a cell has made the grid listen; keys that are typed here are not meant for it.
+    event.stopPropagation();
     if (event.isComposing) return;
     if (event.key === "Enter" && !event.shiftKey && !event.altKey) {
       event.preventDefault();

@@ -1,3 +1,4 @@
+// Past 150 lines: one conversation with the keys while a formula is typed.
 import { nothing, render } from "lit/html.js";
 import { argumentAtCaret, nameAtCaret, takesReference } from "./at-caret";
 import { type KnownFunction, suggestionsFor } from "./known-function";
