@@ -34,7 +34,8 @@ export function formulaEditor(desk: Desk, functions: () => readonly KnownFunctio
       const field = this.TEXTAREA;
       const select = field.select.bind(field);
       field.select = () => {
-        if (!this.isOpened() && this.hot.isListening()) select();
+        const other = document.activeElement?.matches("input, select, textarea") && document.activeElement !== field;
+        if (!this.isOpened() && this.hot.isListening() && !other) select();
       };
       field.setAttribute("aria-label", "Cell");
       field.addEventListener("input", () => this.takeInput());

@@ -82,6 +82,8 @@ export class Grid {
   private takeKeyboard(): void {
     const { from, to } = this.desk.block;
     this.hot.selectCell(this.layOut.row(from.row), from.column, this.layOut.row(to.row), to.column, false);
+    // Into the text field and not only the cell, so that composed and dictated text has somewhere to go.
+    this.hot.getFocusManager().refocusToEditorTextarea();
   }
 
   /** Where the selected cell stands on the screen, for the menu that the keyboard opens. */
