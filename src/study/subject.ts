@@ -54,7 +54,7 @@ function inputOf(notebook: Notebook, { cell, name, value }: Chain["inputs"][numb
 /**
  * The subject of a study: some rows of one option. Checks that do not apply to the option are left out.
  *
- * @throws KernelRefusal when the chain cannot be walked at all.
+ * @throws Refusal when the chain cannot be followed.
  */
 export function subjectOf(live: LiveNotebook, column: number, rows: readonly StudyRow[]): Subject {
   const { notebook } = live;

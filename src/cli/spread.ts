@@ -1,0 +1,117 @@
+import { displayNumber } from "../notebook/display";
+import { finish } from "../study/carry-out";
+import { rowsNamed } from "../study/rows";
+import { percentiles, type ResultSpread, type SpreadAnswer, spread, type VariedInput } from "../study/spread/spread";
+import { isCommon, isSeed, isTrials, mostTrials, type StoredSpread, storedSpread } from "../study/stored";
+import { ownSpread, readShape, varyAdvice } from "../study/vary";
+import { listWords } from "../study/words";
+import { columns, Misuse, type Output } from "./output";
+import { numberFrom, type OpenStudy, openStudy, whyLine } from "./study";
+
+export interface SpreadWishes {
+  /** `Supply.run=10,11.5,14` */
+  readonly vary: readonly string[];
+  readonly common: string | undefined;
+  readonly trials: string | undefined;
+  readonly seed: string | undefined;
+  readonly json: boolean;
+}
+
+function settingsFrom(stored: StoredSpread, wishes: SpreadWishes): Omit<StoredSpread, "vary"> {
+  const common = numberFrom("--common", wishes.common) ?? stored.common;
+  if (!isCommon(common)) throw new Misuse(`--common ${common} (allowed 0 to 1: each by itself to all in step).`);
+  const trials = numberFrom("--trials", wishes.trials) ?? stored.trials;
+  if (!isTrials(trials)) throw new Misuse(`--trials ${trials} (allowed whole numbers from 10 to ${mostTrials}).`);
+  const seed = numberFrom("--seed", wishes.seed) ?? stored.seed;
+  if (!isSeed(seed)) throw new Misuse(`--seed ${seed}: write a whole number of at most nine digits.`);
+  return { common, trials, seed };
+}
+
+/** Inputs to vary: those the notebook spreads by itself, those it stores, those the person names, the last word counts. */
+function variedFrom(open: OpenStudy, stored: StoredSpread, asked: readonly string[]): VariedInput[] {
+  const { notebook, subject } = open;
+  const found = new Map(ownSpread(subject).map((one) => [one.input, one]));
+  const take = (pattern: string, text: string, must: boolean): void => {
+    const rows = rowsNamed(notebook, pattern);
+    const places = rows.flatMap(({ name }) => {
+      const place = subject.inputs.findIndex((input) => input.name === name);
+      const input = subject.inputs[place];
+      return input && (rows.length === 1 || typeof input.value === "number") ? [{ place, input }] : [];
+    });
+    if (places.length === 0 && must) throw new Misuse(`--vary ${pattern}: no result hangs on it.`);
+    for (const { place, input } of places) found.set(place, { input: place, shape: readShape(input, text) });
+  };
+  for (const [name, text] of Object.entries(stored.vary)) take(name, text, false);
+  for (const one of asked) {
+    const split = one.indexOf("=");
+    if (split < 0) throw new Misuse(`--vary ${one}: after Page.key= ${varyAdvice}.`);
+    take(one.slice(0, split), one.slice(split + 1), true);
+  }
+  if (found.size === 0) {
+    throw new Misuse(
+      "spread needs inputs that vary, for example --vary Supply.run=10,11.5,14 or --vary 'Estimate.*=±5%'.",
+    );
+  }
+  return [...found.values()];
+}
+
+const percent = (share: number): string => `${displayNumber(100 * share, 1)} %`;
+
+function spreadText(answer: SpreadAnswer, open: OpenStudy, varied: readonly VariedInput[]): string {
+  const { results, trials, seed, common, allHold } = answer;
+  const head = [
+    "Result",
+    "Unit",
+    "Now",
+    ...percentiles.map((share) => `P${100 * share}`),
+    "Holds",
+    "P80 is good to",
+    "",
+  ];
+  const now = open.runner.run(open.subject.inputs.map(({ value }) => value));
+  const line = (one: ResultSpread, i: number): string[] => [
+    one.name,
+    one.unit,
+    typeof now[i] === "number" ? displayNumber(now[i]) : "",
+    ...one.percentiles.map((value) => (Number.isNaN(value) ? "" : displayNumber(value))),
+    one.chance === undefined ? "" : percent(one.chance),
+    `±${displayNumber(one.convergence.at(-1)?.error80 ?? 0)}`,
+    one.lost === 0 ? "" : `${one.lost} trials without a result`,
+  ];
+  const rows = results.filter(({ sorted }) => sorted.length > 0).map(line);
+  const silent = results.filter(({ sorted }) => sorted.length === 0).map(({ name }) => name);
+  const names = varied.map(({ input }) => open.subject.inputs[input]?.name ?? "");
+  return [
+    `${open.option}: ${trials} trials, seed ${seed}, common cause ${common}; varied ${listWords(names)}.`,
+    "",
+    columns([head, ...rows], (column) => column >= 2 && column <= 8),
+    "",
+    ...(silent.length === 0 ? [] : [`Without a number: ${silent.join(", ")}.`]),
+    ...(allHold === undefined ? [] : [`All checks asked for hold in ${percent(allHold)} of the trials.`]),
+    ...(common > 0 || varied.length < 2
+      ? []
+      : ["Every input varied by itself; where one cause moves several together, say how far with --common 0 to 1."]),
+    "",
+  ].join("\n");
+}
+
+/** `spread FOLDER Estimate.price_80@Cruiser --vary Supply.run=10,11.5,14`: how results spread with their inputs. */
+export function spreadOut(output: Output, args: readonly string[], wishes: SpreadWishes): void {
+  const [folder, address, ...more] = args;
+  if (folder === undefined || address === undefined || more.length > 0) {
+    throw new Misuse(
+      "spread takes a folder and results, for example spread sheets/three-hulls Estimate.price_80@Cruiser.",
+    );
+  }
+  const open = openStudy(output, folder, address);
+  const stored = storedSpread(open.notebook);
+  const settings = settingsFrom(stored, wishes);
+  const varied = variedFrom(open, stored, wishes.vary);
+  const answer = finish(spread(open.subject, open.runner, { ...settings, varied }));
+  if (wishes.json) {
+    const results = answer.results.map(({ sorted: _, ...one }) => one);
+    output.write(`${JSON.stringify({ ...answer, results }, undefined, 2)}\n`);
+    return;
+  }
+  output.write(`${whyLine(open.runner)}${spreadText(answer, open, varied)}`);
+}
