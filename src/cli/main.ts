@@ -8,8 +8,12 @@ import { writeClass, writeTask } from "./course";
 import { evaluate } from "./eval";
 import { list } from "./list";
 import { markFiles } from "./mark";
+import { whatMoves } from "./moves";
+import { calculateOptions } from "./options";
 import { Misuse, type Output } from "./output";
 import { writeProof } from "./proof";
+import { solveBack } from "./solve";
+import { spreadOut } from "./spread";
 import { printWorking } from "./working";
 
 const usage = `Athwart on the terminal
@@ -22,6 +26,16 @@ const usage = `Athwart on the terminal
   audit FOLDER [--json] [--record] [--against FOLDER]
                                  what the checks find; --record as a sheet to sign, --against lists what was
                                  adapted; ends with 1 when there is an error
+  options FOLDER --from FILE.csv [--rows 'Compare.*'] [--base OPTION]
+                                 results of many options as CSV: a column option, then Page.key columns; what
+                                 the file leaves out is the base option's
+  solve FOLDER Page.key@Option=VALUE --by Page.key [--low N --high N] [--at-most] [--json]
+                                 the input that gives a result; checks@Option instead: the smallest that
+                                 makes all checks hold
+  moves FOLDER Page.key@Option [--csv] [--json]
+                                 what moves a result, input by input
+  spread FOLDER 'Page.*@Option' --vary Page.key=LOW,LIKELY,HIGH... [--common 0..1] [--trials N] [--seed N] [--json]
+                                 how results spread, and the chance that checks hold; also =LOW,HIGH =±5% =LIKELY±SPREAD
   list [--json]                  all named functions with arguments, units and sources
   proof FOLDER                   writes the pages Proof and Tables of a notebook anew from the functions
   task COURSE [TASK] --for TRAINEE [--print] [--html] [--hints N] [--solution]
@@ -52,6 +66,17 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       csv: { type: "boolean", default: false },
       record: { type: "boolean", default: false },
       against: { type: "string" },
+      from: { type: "string" },
+      rows: { type: "string" },
+      base: { type: "string" },
+      by: { type: "string" },
+      low: { type: "string" },
+      high: { type: "string" },
+      "at-most": { type: "boolean", default: false },
+      vary: { type: "string", multiple: true, default: [] },
+      common: { type: "string" },
+      trials: { type: "string" },
+      seed: { type: "string" },
       help: { type: "boolean", default: false },
     },
   });
@@ -78,6 +103,18 @@ async function run(args: readonly string[], output: Output): Promise<void> {
     case "audit":
       if (printAudit(output, folder(), values)) process.exitCode = 1;
       return;
+    case "options":
+      return calculateOptions(output, folder(), { from: values.from, rows: values.rows, base: values.base });
+    case "solve": {
+      const { by, low, high, "at-most": atMost, json } = values;
+      return solveBack(output, rest, { by, low, high, atMost, json });
+    }
+    case "moves":
+      return whatMoves(output, rest, { csv: values.csv, json: values.json });
+    case "spread": {
+      const { vary, common, trials, seed, json } = values;
+      return spreadOut(output, rest, { vary, common, trials, seed, json });
+    }
     case "list":
       return list(output, values.json);
     case "proof":
@@ -90,7 +127,7 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       return markFiles(output, rest, { classList: values.class, csv: values.csv, json: values.json });
     default:
       throw new Misuse(
-        `There is no command "${command}" (there are eval, calc, working, audit, list, proof, task, class, mark).`,
+        `There is no command "${command}" (there are eval, calc, working, audit, options, solve, moves, spread, list, proof, task, class, mark).`,
       );
   }
 }

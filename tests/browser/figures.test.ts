@@ -4,7 +4,7 @@ import type { Browser } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { isDrawn } from "../../src/figures/figure";
 import { figuresOf } from "../../src/figures/pages";
-import { templateSheets } from "../../src/figures/template/template-svg";
+import { templateSheets } from "../../src/figures/template/template-sheets";
 import { wrapTemplate } from "../../src/figures/template/wrap-template";
 import { optionsOf } from "../../src/notebook/model";
 import { cases, end } from "../figures/cases";
