@@ -64,6 +64,9 @@ functions = calculator.knownFunctions;
 desk.calculateWith(calculator.calculate);
 shell.workWith(calculator.working);
 grid = new GridView(cells, desk, new Clipboard(desk), knownNow, wishes.menu);
+// The cells have their height once the frame around them is drawn; only then can one of them be brought into sight.
+await new Promise(requestAnimationFrame);
+await new Promise(requestAnimationFrame);
 listenToPlace(desk, wishes.toCells);
 drawings.load();
 document.documentElement.dataset.ready = "true";
