@@ -75,10 +75,13 @@ function spreadText(answer: SpreadAnswer, open: OpenStudy, varied: readonly Vari
     typeof now[i] === "number" ? displayNumber(now[i]) : "",
     ...one.percentiles.map((value) => (Number.isNaN(value) ? "" : displayNumber(value))),
     one.chance === undefined ? "" : percent(one.chance),
-    `±${displayNumber(one.convergence.at(-1)?.error80 ?? 0)}`,
+    `±${displayNumber(Number((one.convergence.at(-1)?.error80 ?? 0).toPrecision(2)))}`,
     one.lost === 0 ? "" : `${one.lost} trials without a result`,
   ];
-  const rows = results.filter(({ sorted }) => sorted.length > 0).map(line);
+  const rows = results.flatMap((one, i) =>
+    one.most > one.least || (one.lost > 0 && one.sorted.length > 0) ? [line(one, i)] : [],
+  );
+  const steady = results.filter(({ most, least, lost }) => most === least && lost === 0).map(({ name }) => name);
   const silent = results.filter(({ sorted }) => sorted.length === 0).map(({ name }) => name);
   const names = varied.map(({ input }) => open.subject.inputs[input]?.name ?? "");
   return [
@@ -86,6 +89,7 @@ function spreadText(answer: SpreadAnswer, open: OpenStudy, varied: readonly Vari
     "",
     columns([head, ...rows], (column) => column >= 2 && column <= 8),
     "",
+    ...(steady.length === 0 ? [] : [`The same in every trial: ${steady.join(", ")}.`]),
     ...(silent.length === 0 ? [] : [`Without a number: ${silent.join(", ")}.`]),
     ...(allHold === undefined ? [] : [`All checks asked for hold in ${percent(allHold)} of the trials.`]),
     ...(common > 0 || varied.length < 2

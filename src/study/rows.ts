@@ -54,9 +54,14 @@ export function rowsNamed(notebook: Notebook, patterns: string): StudyRow[] {
   return [...new Map(found.map((row) => [row.name, row])).values()];
 }
 
-/** The checks of all pages. */
+/** A formula that only repeats a cell of another page. */
+const repeats = /^=\s*(?:'[^']+'|[\p{L}_][\p{L}\p{N}_]*)!\$?[A-Z]+\$?\d+\s*$/u;
+
+/** The checks of all pages; a check that only repeats another page's is left out. */
 export const checkRows = (notebook: Notebook): StudyRow[] =>
-  keyedRows(notebook).filter(({ page, row }) => rowKind(page, row) === "check");
+  keyedRows(notebook).filter(
+    ({ page, row }) => rowKind(page, row) === "check" && !repeats.test(textAt(page, row, firstOption)),
+  );
 
 /** The cell of a row for an option. */
 export const cellOf = ({ page, row }: StudyRow, column: number): Position => ({ page: page.id, row, column });

@@ -14,26 +14,29 @@ export interface SmallestQuestion {
 }
 
 export interface SmallestAnswer {
-  /** The smallest value with which all checks hold; undefined when there is none. */
+  /** The smallest value with which all checks hold that it moves; undefined when there is none. */
   readonly value: Plain | undefined;
-  /** Checks that do not hold with the next smaller value, or with the best one where none does. */
+  /** Of these, the ones that do not hold with the next smaller value, or with the best one where none does. */
   readonly short: readonly string[];
+  /** Checks that fall short whatever the value is. */
+  readonly unmoved: readonly string[];
+  /** Checks that have no number whatever the value is: an error, or something that is not measured yet. */
+  readonly open: readonly string[];
   readonly sentence: string;
 }
 
 const defaultParts = 240;
 
-/** The checks of a subject that do not hold; one without a result does not hold. */
-function shortOf(subject: Subject, values: readonly Plain[]): string[] {
-  return subject.results.flatMap(({ name, isCheck }, i) => {
-    const value = values[i];
-    return isCheck && !(typeof value === "number" && value >= 0) ? [name] : [];
-  });
+/** One value that was tried, with the checks that do not hold there. */
+interface Try {
+  readonly x: Plain;
+  readonly short: readonly string[];
 }
 
 /**
- * The smallest value of an input with which every check of the subject holds, everything else staying as it is: by
- * steps over the plausible range and then by halving, or the first of a list.
+ * The smallest value of an input with which every check of the subject holds that the input moves, everything else
+ * staying as it is: by steps over the plausible range and then by halving, or the first of a list. Checks that fall
+ * short whatever the value is are named beside it.
  *
  * @throws Refusal for an input without a plausible range.
  */
@@ -41,49 +44,62 @@ export function smallest(subject: Subject, runner: Runner, question: SmallestQue
   const input = subject.inputs[question.input];
   if (!input) throw new Error("the question names an input that the subject does not have");
   const base = valuesOf(subject);
-  const short = (x: Plain) => shortOf(subject, runner.run(base.with(question.input, x)));
+  /** A check without a result does not hold. */
+  const shortAt = (x: Plain): string[] => {
+    const values = runner.run(base.with(question.input, x));
+    return subject.results.flatMap(({ name, isCheck }, i) => {
+      const value = values[i];
+      return isCheck && !(typeof value === "number" && value >= 0) ? [name] : [];
+    });
+  };
+  const places = new Map(subject.results.map(({ name }, i) => [name, i]));
   const listed = input.choices !== undefined && question.range === undefined;
-  const range = listed ? undefined : rangeOf(input, question.range);
-  const tries: readonly Plain[] = range ? pointsOver(range, question.parts ?? defaultParts) : (input.choices ?? []);
+  const xs: readonly Plain[] = listed
+    ? (input.choices ?? [])
+    : pointsOver(rangeOf(input, question.range), question.parts ?? defaultParts);
   return (function* () {
-    let before: { readonly x: Plain; readonly short: readonly string[] } | undefined;
-    let best: { readonly x: Plain; readonly short: readonly string[] } | undefined;
-    for (const [i, x] of tries.entries()) {
-      const missing = short(x);
-      if (missing.length === 0) return found(x, before);
-      before = { x, short: missing };
-      if (!best || missing.length < best.short.length) best = before;
-      yield { done: i + 1, of: tries.length };
+    const tries: Try[] = [];
+    for (const x of xs) {
+      tries.push({ x, short: shortAt(x) });
+      yield { done: tries.length, of: xs.length };
     }
-    const rest = best ? `; with ${valueWords(best.x, input.unit)} still short: ${listWords(best.short)}` : "";
-    return {
-      value: undefined,
-      short: best?.short ?? [],
-      sentence: `No value of ${input.name} makes all checks hold${rest}.`,
-    };
-  })();
-
-  function found(
-    x: Plain,
-    before: { readonly x: Plain; readonly short: readonly string[] } | undefined,
-  ): SmallestAnswer {
-    const name = input?.name ?? "";
-    const unit = input?.unit ?? "";
+    const stuck = (tries[0]?.short ?? []).filter((name) => tries.every(({ short }) => short.includes(name)));
+    const now = runner.run(base);
+    const open = stuck.filter((name) => {
+      const value = now[places.get(name) ?? -1];
+      return typeof value !== "number" || Number.isNaN(value);
+    });
+    const unmoved = stuck.filter((name) => !open.includes(name));
+    const moved = (short: readonly string[]) => short.filter((name) => !stuck.includes(name));
+    const first = tries.findIndex(({ short }) => moved(short).length === 0);
+    const rest = [
+      ...(unmoved.length === 0 ? [] : [`whatever it is, short: ${listWords(unmoved)}`]),
+      ...(open.length === 0 ? [] : [`open: ${open.length === 1 ? "one check" : `${open.length} checks`}`]),
+    ];
+    const end = `${rest.map((words) => `; ${words}`).join("")}.`;
+    const says = (x: Plain) => `${input.name} ${valueWords(x, input.unit)}`;
+    if (first < 0) {
+      const best = tries.reduce((a, b) => (b.short.length < a.short.length ? b : a));
+      const short = moved(best.short);
+      const sentence = `No value of ${input.name} makes all checks hold that it moves; with ${valueWords(best.x, input.unit)} still short: ${listWords(short)}${end}`;
+      return { value: undefined, short, unmoved, open, sentence };
+    }
+    const [found, before] = [tries[first] as Try, tries[first - 1]];
     if (!before) {
-      const where = listed ? "the first of the list" : "the low end of its range";
-      return { value: x, short: [], sentence: `All checks hold from ${where} on: ${name} ${valueWords(x, unit)}.` };
+      const all = tries.every(({ short }) => moved(short).length === 0);
+      const sentence = all
+        ? `${input.name} makes no difference to any check${end}`
+        : `All checks that ${input.name} moves hold from ${valueWords(found.x, input.unit)} on${end}`;
+      return { value: found.x, short: [], unmoved, open, sentence };
     }
-    let [value, missing] = [x, before.short];
+    let [value, short] = [found.x, moved(before.short)];
     if (!listed) {
-      const ends = halve({ left: Number(before.x), right: Number(x) }, (one) => short(one).length === 0);
-      value = ends.right;
-      missing = short(ends.left);
+      const at = (x: number) => moved(shortAt(x));
+      const ends = halve({ left: Number(before.x), right: Number(found.x) }, (x) => at(x).length === 0);
+      [value, short] = [ends.right, at(ends.left)];
     }
-    const below = listed ? valueWords(before.x, unit) : "anything less";
-    return {
-      value,
-      short: missing,
-      sentence: `All checks hold with ${name} ${valueWords(value, unit)}; with ${below} short: ${listWords(missing)}.`,
-    };
-  }
+    const less = listed ? `with ${valueWords(before.x, input.unit)}` : "with anything less";
+    const sentence = `All checks that ${input.name} moves hold with ${says(value)}; ${less} short: ${listWords(short)}${end}`;
+    return { value, short, unmoved, open, sentence };
+  })();
 }

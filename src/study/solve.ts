@@ -1,5 +1,6 @@
 // Past 150 lines: the search and its answers in words belong together.
 import type { Study } from "./carry-out";
+import { crossings } from "./crossings";
 import type { Plain } from "./kernel/plain";
 import { pointsOver, type Range, rangeOf } from "./range";
 import { type Bracket, type Curve, halve, leastBetween } from "./root";
@@ -44,29 +45,16 @@ interface Names {
 const says = ({ input, result }: Names, { input: x, result: y }: Solution): string =>
   `${input.name} ${valueWords(x, input.unit)} gives ${result.name} ${quantityWords(y, result.unit)}`;
 
-/** Brackets between neighbours where the curve crosses 0, and points where it is 0. */
-function crossings(points: readonly number[], values: readonly number[], gap: Curve): (Bracket | number)[] {
-  const found: (Bracket | number)[] = [];
-  const at = (i: number) => values[i] ?? Number.NaN;
-  const crosses = (a: number, b: number) => (a < 0 && b > 0) || (a > 0 && b < 0);
-  points.forEach((x, i) => {
-    if (at(i) === 0) found.push(x);
-    const next = points[i + 1];
-    if (next === undefined) return;
-    if (crosses(at(i), at(i + 1))) found.push({ left: x, right: next });
-    const [before, after] = [points[i - 1], next];
-    // A valley or hill that comes near without crossing at the points may cross between them.
-    if (before === undefined || !(Math.abs(at(i)) < Math.abs(at(i - 1)) && Math.abs(at(i)) < Math.abs(at(i + 1))))
-      return;
-    if (crosses(at(i - 1), at(i)) || crosses(at(i), at(i + 1)) || at(i) === 0) return;
-    const towards = at(i) > 0 ? 1 : -1;
-    const turn = leastBetween((one) => towards * gap(one), { left: before, right: after });
-    const rest = gap(turn);
-    if (crosses(rest, at(i))) found.push({ left: before, right: turn }, { left: turn, right: after });
-    // Touching, as near as doubles tell.
-    else if (Math.abs(rest) <= 1e-12 * Math.max(Math.abs(at(i - 1)), Math.abs(at(i + 1)))) found.push(turn);
-  });
-  return found;
+/** The input at which a curve crosses the wanted value, by halving down to neighbouring numbers. */
+function solutionAt(place: Bracket | number, curve: Curve, wanted: number): Solution {
+  if (typeof place === "number") return { input: place, result: curve(place), jumps: false };
+  const rises = curve(place.right) > wanted;
+  const { left, right } = halve(place, (x) => curve(x) === wanted || curve(x) > wanted === rises);
+  const [low, high] = [curve(left), curve(right)];
+  // Between neighbouring numbers a steady curve moves by next to nothing of what it moves between two points.
+  const jumps = Math.abs(high - low) > 1e-6 * Math.abs(curve(place.right) - curve(place.left));
+  const takesRight = jumps ? high >= wanted : !(Math.abs(low - wanted) < Math.abs(high - wanted));
+  return takesRight ? { input: right, result: high, jumps } : { input: left, result: low, jumps };
 }
 
 function continuous(names: Names, question: SolveQuestion, curve: Curve, range: Range): Study<SolveAnswer> {
@@ -84,18 +72,7 @@ function continuous(names: Names, question: SolveQuestion, curve: Curve, range: 
       values.push(gap(x));
       if (i % 8 === 7) yield { done: i, of: points.length };
     }
-    const solutions = crossings(points, values, gap).map((place): Solution => {
-      if (typeof place === "number") return { input: place, result: curve(place), jumps: false };
-      const rises = gap(place.right) > 0;
-      const { left, right } = halve(place, (x) => gap(x) === 0 || gap(x) > 0 === rises);
-      const [atLeft, atRight] = [curve(left), curve(right)];
-      const nearer = Math.abs(atLeft - wanted) < Math.abs(atRight - wanted);
-      // Between neighbouring numbers a steady curve moves by next to nothing.
-      const jumps = Math.abs(atRight - atLeft) > 1e-9 * Math.max(Math.abs(atLeft), Math.abs(atRight), Math.abs(wanted));
-      if (jumps)
-        return atRight >= wanted ? { input: right, result: atRight, jumps } : { input: left, result: atLeft, jumps };
-      return nearer ? { input: left, result: atLeft, jumps } : { input: right, result: atRight, jumps };
-    });
+    const solutions = crossings(points, values, gap).map((place) => solutionAt(place, curve, wanted));
     const ordered = solutions
       .sort((a, b) => Number(a.input) - Number(b.input))
       .filter((one, i, all) => i === 0 || one.input !== all[i - 1]?.input);

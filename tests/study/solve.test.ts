@@ -96,20 +96,31 @@ describe("the smallest value that makes all checks hold", () => {
     expect(value).toBeCloseTo(Math.sqrt(5), 15);
     expect(Number(value) ** 2).toBeGreaterThanOrEqual(5);
     expect(short).toEqual(["b_ok"]);
-    expect(sentence).toBe("All checks hold with x 2.23607 m; with anything less short: b_ok.");
+    expect(sentence).toBe("All checks that x moves hold with x 2.23607 m; with anything less short: b_ok.");
   });
 
   it("is the first of a list, and the low end where everything holds from there", () => {
     const checks = { a_ok: (x: number) => x / 60 - 1 };
     const list = { value: 50, choices: [35, 50, 70, 95] };
-    expect(find(checks, list).sentence).toBe("All checks hold with x 70 m; with 50 m short: a_ok.");
-    expect(find({ a_ok: () => 0 }, 1).sentence).toBe("All checks hold from the low end of its range on: x 0 m.");
+    expect(find(checks, list).sentence).toBe("All checks that x moves hold with x 70 m; with 50 m short: a_ok.");
+    expect(find({ a_ok: (x) => 5 - x }, 1).sentence).toBe("All checks that x moves hold from 0 m on.");
+    expect(find({ a_ok: () => 0 }, 1).sentence).toBe("x makes no difference to any check.");
   });
 
-  it("is missing where no value does, with what stays short; a check without a result does not hold", () => {
-    const never = find({ a_ok: (x) => x - 5, b_ok: (x) => 4 - x, c_ok: () => Number.NaN }, 1);
-    expect(never.value).toBeUndefined();
-    expect(never.sentence).toMatch(/^No value of x makes all checks hold; with .+ still short: .*c_ok/);
+  it("is missing where no value does, with what stays short", () => {
+    const never = find({ a_ok: (x) => x - 5, b_ok: (x) => 4 - x, y: (x) => x }, 1);
+    expect(never).toMatchObject({ value: undefined, unmoved: [] });
+    expect(never.sentence).toMatch(
+      /^No value of x makes all checks hold that it moves; with .+ still short: [ab]_ok\.$/,
+    );
+  });
+
+  it("stands beside the checks that fall short whatever it is, and those without a result", () => {
+    const { value, unmoved, open, sentence } = find({ a_ok: (x) => x - 5, b_ok: () => -1, c_ok: () => Number.NaN }, 1);
+    expect(value).toBe(5);
+    expect(unmoved).toEqual(["b_ok"]);
+    expect(open).toEqual(["c_ok"]);
+    expect(sentence).toMatch(/; whatever it is, short: b_ok; open: one check\.$/);
   });
 });
 
