@@ -3,6 +3,7 @@ import type { LiveNotebook } from "../notebook/live";
 import { optionsOf } from "../notebook/model";
 import { conductorWarmth } from "./conductor-warmth";
 import { costSpread } from "./cost-spread";
+import { cutLines } from "./cut-lines";
 import { developedTube } from "./developed-tube";
 import type { Figure } from "./figure";
 import { fuseWindow } from "./fuse-window";
@@ -11,6 +12,7 @@ import { holeSquare } from "./hole-square";
 import { hullSection } from "./hull-section";
 import { jointPlies } from "./joint-plies";
 import { motorSpace } from "./motor-space";
+import { offsetPageOf, readOffsets } from "./offset-page";
 import { optionsCompared } from "./options-compared";
 import { pushAgainstWind } from "./push-against-wind";
 import { Readings } from "./readings";
@@ -18,7 +20,7 @@ import { voltageBudget } from "./voltage-budget";
 import { waterlineView } from "./waterline-view";
 
 /** Reads a figure's numbers and draws it; the drawing is asked for only when every number was there. */
-type Kind = (read: Readings, live: LiveNotebook) => () => Figure;
+type Kind = (read: Readings, live: LiveNotebook, option: string) => () => Figure;
 
 const end = (read: Readings) => ({
   outside: read.number("Tunnel.outside"),
@@ -76,6 +78,19 @@ export const kinds = {
   "developed tube": (read) => {
     const input = end(read);
     return () => developedTube(input);
+  },
+  "cut lines": (read, live, option) => {
+    const outside = read.number("Tunnel.outside");
+    // Rows with the axis in the sheet's own count are wanted only where the sheet does not count from the axis.
+    const station = read.has("Tunnel.hull_station") ? read.number("Tunnel.hull_station") : 0;
+    const height = read.has("Tunnel.hull_height") ? read.number("Tunnel.hull_height") : 0;
+    const page = offsetPageOf(live, option);
+    const offsets = page ? readOffsets(live, page) : `there is no sheet "Offsets ${option}"`;
+    if (typeof offsets === "string") {
+      read.miss(offsets);
+      return () => ({ title: "", sentence: offsets });
+    }
+    return () => cutLines({ outside, station, height, ...offsets });
   },
   "motor space": (read) => {
     const input = {

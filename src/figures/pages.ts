@@ -2,13 +2,14 @@ import type { LiveNotebook } from "../notebook/live";
 import { optionsOf } from "../notebook/model";
 import type { Figure } from "./figure";
 import { type FigureName, kinds } from "./kinds";
+import { offsetPageOf } from "./offset-page";
 import { Readings } from "./readings";
 
 /** The figures beside each page, in the order in which they stand. */
 const pages: Readonly<Record<string, readonly FigureName[]>> = {
   Boat: ["waterline view", "hull section"],
   "Side force": ["push against wind"],
-  Tunnel: ["hull section", "waterline view", "hole square", "developed tube"],
+  Tunnel: ["hull section", "waterline view", "hole square", "developed tube", "cut lines"],
   Fit: ["motor space", "ground outline"],
   Joint: ["joint plies", "ground outline"],
   Supply: ["voltage budget", "conductor warmth", "fuse window"],
@@ -29,7 +30,7 @@ export function figureOf(live: LiveNotebook, name: FigureName, option: string): 
     return { title, sentence: `Not drawn. There is no option "${option}" (there are ${options.join(", ")}).` };
   }
   const read = new Readings(live, option);
-  const draw = kinds[name](read, live);
+  const draw = kinds[name](read, live, option);
   if (read.missing.length === 0) return draw();
   const more = read.missing.length - told;
   const list = read.missing.slice(0, told).join("; ");
@@ -38,4 +39,7 @@ export function figureOf(live: LiveNotebook, name: FigureName, option: string): 
 
 /** The figures of a page for one option, drawn from the notebook as it stands. */
 export const figuresOf = (live: LiveNotebook, page: string, option: string): readonly Figure[] =>
-  figureNames(page).map((name) => figureOf(live, name, option));
+  figureNames(page)
+    // A curved side is drawn where somebody has measured it.
+    .filter((name) => name !== "cut lines" || offsetPageOf(live, option) !== undefined)
+    .map((name) => figureOf(live, name, option));

@@ -40,7 +40,8 @@ export class Readings {
     }
   }
 
-  private miss(why: string): number {
+  /** Remembers something else that is missing, a clause without its end. */
+  miss(why: string): number {
     this.list.push(why);
     return Number.NaN;
   }

@@ -1,5 +1,6 @@
 import { type ConductorWarmthInput, conductorWarmth } from "../../src/figures/conductor-warmth";
 import { type CostSpreadInput, costSpread } from "../../src/figures/cost-spread";
+import { cutLines } from "../../src/figures/cut-lines";
 import { developedTube } from "../../src/figures/developed-tube";
 import type { Figure } from "../../src/figures/figure";
 import { fuseWindow } from "../../src/figures/fuse-window";
@@ -12,6 +13,7 @@ import { optionsCompared } from "../../src/figures/options-compared";
 import { pushAgainstWind } from "../../src/figures/push-against-wind";
 import { type VoltageBudgetInput, voltageBudget } from "../../src/figures/voltage-budget";
 import { type WaterlineViewInput, waterlineView } from "../../src/figures/waterline-view";
+import { yachtHull } from "../published/yacht-hull";
 
 // Invented numbers of one boat; the extreme cases change some of them.
 
@@ -31,7 +33,7 @@ export const section: HullSectionInput = {
   headroom: 540,
 };
 
-export const waterline: WaterlineViewInput = {
+const waterline: WaterlineViewInput = {
   diameter: 185,
   wall: 8,
   halfBreadth: 360,
@@ -43,7 +45,7 @@ export const waterline: WaterlineViewInput = {
   deflector: 36,
 };
 
-export const space: MotorSpaceInput = {
+const space: MotorSpaceInput = {
   diameter: 185,
   wall: 8,
   motorHeight: 450,
@@ -55,7 +57,7 @@ export const space: MotorSpaceInput = {
 
 export const end = { outside: 201, entrance: 24, flare: 25.1 };
 
-export const joint: JointPliesInput = {
+const joint: JointPliesInput = {
   shell: 9,
   wall: 8,
   ply: 0.73,
@@ -72,9 +74,9 @@ export const joint: JointPliesInput = {
   filletRadius: 15,
 };
 
-export const ground: GroundOutlineInput = { ...end, bevel: 108, leg: 158, frame: 360, bulkhead: 520 };
+const ground: GroundOutlineInput = { ...end, bevel: 108, leg: 158, frame: 360, bulkhead: 520 };
 
-export const budget: VoltageBudgetInput = {
+const budget: VoltageBudgetInput = {
   rest: 12.6,
   losses: [
     { what: "battery", volts: 0.93 },
@@ -99,7 +101,7 @@ export const warmth: ConductorWarmthInput = {
   most: 75,
 };
 
-export const spread: CostSpreadInput = {
+const spread: CostSpreadInput = {
   base: 14250,
   mean: 15120,
   spread: 780,
@@ -114,6 +116,17 @@ const options = [
   { option: "Cruiser", price: 17900, margin: -0.08, short: 2, open: 0 },
   { option: "Pilot", price: 25100, margin: 0.31, short: 0, open: 1 },
 ];
+
+/** The hull of tests/published/yacht-hull.ts around the tunnel 1.8 m behind its stem. */
+const places = [-200, -100, 0, 100, 200];
+export const curved = {
+  outside: 185,
+  station: -1800,
+  height: -300,
+  stations: places.map((place) => place - 1800),
+  heights: places.map((place) => place - 300),
+  offsets: places.flatMap((z) => places.map((x) => yachtHull(1800 - x, z - 300))),
+};
 
 /** Every drawing of the tests by the name of its file. */
 export const cases: Readonly<Record<string, () => Figure>> = {
@@ -140,6 +153,8 @@ export const cases: Readonly<Record<string, () => Figure>> = {
   "developed-tube": () => developedTube(end),
   "developed-tube-square": () => developedTube({ ...end, entrance: 0, flare: 0 }),
   "developed-tube-steep": () => developedTube({ ...end, entrance: 60, flare: 55 }),
+  "cut-lines": () => cutLines(curved),
+  "cut-lines-off-the-hull": () => cutLines({ ...curved, height: -395 }),
   "joint-plies": () => jointPlies(joint),
   "joint-plies-one": () => jointPlies({ ...joint, pliesIn: 1, pliesOut: 1 }),
   "joint-plies-forty": () =>

@@ -1,6 +1,7 @@
 import ellipe from "@stdlib/math-base-special-ellipe";
 import { describe, expect, it } from "vitest";
 import { conductorWarmth } from "../../src/figures/conductor-warmth";
+import { cutLines } from "../../src/figures/cut-lines";
 import { developedTube } from "../../src/figures/developed-tube";
 import { type Figure, isDrawn } from "../../src/figures/figure";
 import { holePoint, holeSquare } from "../../src/figures/hole-square";
@@ -10,7 +11,8 @@ import { pushAgainstWind } from "../../src/figures/push-against-wind";
 import { trimPoints } from "../../src/figures/trim-points";
 import { callFunction } from "../../src/formula/call";
 import { tunnelTrim } from "../../src/functions/tunnel/trim";
-import { end, section, warmth } from "./cases";
+import { yachtHull } from "../published/yacht-hull";
+import { curved, end, section, warmth } from "./cases";
 
 const svgOf = (figure: Figure): string => {
   if (!isDrawn(figure)) throw new Error(figure.sentence);
@@ -60,6 +62,32 @@ describe("the unrolled tube", () => {
     for (const { number, trim } of trimPoints(end)) {
       expect(says).toContain(`${number}: ${trim.toFixed(1).replace("-", "\u2212")}`);
     }
+  });
+});
+
+describe("the cut line on a curved side", () => {
+  const figure = cutLines(curved);
+  const svg = svgOf(figure);
+  const back = measure(svg);
+
+  it("is drawn where the hull's formula has the skin, 24 points within 0.2 mm from offsets 100 mm apart", () => {
+    const skin = (angle: number) => {
+      const turn = (angle * Math.PI) / 180;
+      return yachtHull(1800 - 92.5 * Math.sin(turn), -300 + 92.5 * Math.cos(turn));
+    };
+    const mean = Array.from({ length: 720 }, (_, i) => skin(i / 2)).reduce((sum, one) => sum + one, 0) / 720;
+    const drawn = [...svg.matchAll(/<circle cx="([^"]+)" cy="([^"]+)" r="2"[^>]* data-point="(\d+)"/g)];
+    expect(drawn).toHaveLength(24);
+    for (const [, x, y, number] of drawn) {
+      const trim = skin((Number(number) - 1) * 15) - mean;
+      expect(Math.abs(back(Number(x), Number(y)).y - trim)).toBeLessThan(0.2 + half / scaleOf(svg));
+    }
+  });
+
+  it("says by how much the flat side errs: 32.2 mm at its bottom at least", () => {
+    const [, bend = ""] = /errs by up to ([\d.]+) mm/.exec(isDrawn(figure) ? figure.says : "") ?? [];
+    expect(Number(bend)).toBeGreaterThan(32.1);
+    expect(Number(bend)).toBeLessThan(34);
   });
 });
 

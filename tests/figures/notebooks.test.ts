@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { isDrawn } from "../../src/figures/figure";
 import { figureNames, figureOf, figuresOf } from "../../src/figures/pages";
+import { templatesOf } from "../../src/figures/template/templates-of";
 import { setCells } from "../../src/notebook/edit-cells";
+import { addPage, replacePage } from "../../src/notebook/edit-pages";
 import { firstOption, optionsOf, pageByName } from "../../src/notebook/model";
 import { rowOfKey } from "../../src/notebook/rows";
 import { openSheets } from "./open-sheets";
@@ -27,6 +29,8 @@ describe.each(["three-hulls", "one-hull-three-layouts"])("the worked notebook %s
     await expect(`${figure.svg}\n`).toMatchFileSnapshot(place);
   });
 });
+
+const places = [-200, -100, 0, 100, 200];
 
 describe("a figure of an open notebook", () => {
   const page = (live: ReturnType<typeof openSheets>, name: string) => {
@@ -59,6 +63,28 @@ describe("a figure of an open notebook", () => {
     set(live, "Boat", "off_aft", "150");
     const figure = figureOf(live, "hole square", "Sloop");
     expect(figure).toMatchObject({ sentence: expect.stringMatching(/entrance: -10.*allowed 0 to 70 deg/) });
+  });
+
+  it("draws the cut line on a curved side once a sheet of offsets is there", () => {
+    const live = openSheets("three-hulls");
+    const before = figuresOf(live, "Tunnel", "Sloop").length;
+    live.apply("sheet", (notebook) => addPage(notebook, "Offsets Sloop", "free"));
+    const rows = [["", ...places], ...places.map((z) => [z, ...places.map((x) => 300 - 0.3 * x + 0.4 * z)])];
+    const { id } = page(live, "Offsets Sloop");
+    live.apply("offsets", (notebook) =>
+      replacePage(
+        notebook,
+        id,
+        rows.map((row) => row.map(String)),
+      ),
+    );
+    const drawn = figuresOf(live, "Tunnel", "Sloop");
+    expect(drawn).toHaveLength(before + 1);
+    expect(figuresOf(live, "Tunnel", "Pilot")).toHaveLength(before);
+    // A flat side: nothing to err by.
+    expect(templatesOf(live, "Sloop")).toMatchObject([{ note: expect.stringContaining("curved side") }, {}, {}, {}]);
+    const last = drawn.at(-1);
+    expect(last && isDrawn(last) && last.says).toContain("errs by up to 0.0 mm");
   });
 
   it("names the options that there are", () => {

@@ -5,13 +5,16 @@ import { holeTemplate } from "../../src/figures/template/hole-template";
 import { overlap, papers } from "../../src/figures/template/paper";
 import type { Template } from "../../src/figures/template/template";
 import { templateDxf } from "../../src/figures/template/template-dxf";
-import { templateSheets, templateSvg } from "../../src/figures/template/template-svg";
+import { templateSheets } from "../../src/figures/template/template-sheets";
+import { templateSvg } from "../../src/figures/template/template-svg";
 import { templatesOf } from "../../src/figures/template/templates-of";
 import { tile } from "../../src/figures/template/tiles";
-import { wrapTemplate } from "../../src/figures/template/wrap-template";
-import { callFunction } from "../../src/formula/call";
+import { curvedWrapTemplate, wrapTemplate } from "../../src/figures/template/wrap-template";
+import { callFunction, inOrder } from "../../src/formula/call";
+import { hullHalfLength } from "../../src/functions/hull/half-length";
+import { hullMeanLength } from "../../src/functions/hull/mean-length";
 import { tunnelTrim } from "../../src/functions/tunnel/trim";
-import { end } from "./cases";
+import { curved, end } from "./cases";
 import { openSheets } from "./open-sheets";
 
 const wrapInput = { ...end, halfBreadth: 360 };
@@ -65,6 +68,22 @@ describe("the wrap template", () => {
     expect(starboard.lines.map(({ points }) => points)).toEqual(
       port.lines.map(({ points }) => points.map(({ x, y }) => ({ x: -x, y }))),
     );
+  });
+});
+
+describe("the wrap template of a curved side", () => {
+  it("is cut along HULL.HALFLENGTH against its mean, and says where the mean lies", () => {
+    const template = curvedWrapTemplate(curved, "port");
+    const curve = template.lines[0]?.points ?? [];
+    expect(curve).toHaveLength(361);
+    const { outside, ...grid } = curved;
+    const mean = callFunction(hullMeanLength, inOrder(hullMeanLength, { ...grid, diameter: outside }));
+    for (const angle of [0, 90, 180, 275]) {
+      const l = callFunction(hullHalfLength, inOrder(hullHalfLength, { ...grid, diameter: outside, angle }));
+      expect(curve[angle]?.y).toBeCloseTo(Number(l) - Number(mean), 9);
+    }
+    expect(template.right).toBeCloseTo(Math.PI * 185, 9);
+    expect(template.says).toContain(`${Math.round(Number(mean))}\u00a0mm from the centreplane`);
   });
 });
 

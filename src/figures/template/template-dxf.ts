@@ -1,6 +1,6 @@
 import { DxfWriter, point2d, point3d, TextHorizontalAlignment, Units } from "@tarikjabiri/dxf";
+import { checkBar } from "./paper-drawing";
 import type { Purpose, Template } from "./template";
-import { checkBar } from "./template-svg";
 
 /** Layers by what their lines are for; 7 is the colour number that shows black or white. */
 const layers: Readonly<Record<Purpose | "check", string>> = { cut: "CUT", mark: "MARK", note: "NOTE", check: "CHECK" };

@@ -1,6 +1,7 @@
+import { type CurvedSideInput, curvedSide } from "../curved-side";
 import { mm, shown } from "../draw/number";
 import { need } from "../need";
-import { type TrimInput, trimPoints } from "../trim-points";
+import { type TrimInput, type TrimPoint, trimPoints } from "../trim-points";
 import { mirrored, type Side, type Template, type TemplateLine, type TemplateText } from "./template";
 
 /** Numbers of the template that is wrapped round the tube's end. */
@@ -23,14 +24,30 @@ const names: Readonly<Record<number, string>> = { 0: "top", 90: "forward", 180: 
  */
 export function wrapTemplate(input: WrapTemplateInput, side: Side): Template {
   need(input);
-  const girth = Math.PI * input.outside;
-  const curve = trimPoints(input, 360).map(({ girth: x, trim: y }) => ({ x, y }));
+  return wrapped(input.outside, input.halfBreadth, (count) => trimPoints(input, count), "flat side", side);
+}
+
+/** The same for a side whose offsets were measured on a grid. @throws Fault as the `HULL.` functions do. */
+export function curvedWrapTemplate(input: CurvedSideInput, side: Side): Template {
+  const { mean, points } = curvedSide(input);
+  return wrapped(input.outside, mean, points, "curved side", side);
+}
+
+function wrapped(
+  outside: number,
+  mean: number,
+  points: (count: number) => TrimPoint[],
+  shape: string,
+  side: Side,
+): Template {
+  const girth = Math.PI * outside;
+  const curve = points(360).map(({ girth: x, trim: y }) => ({ x, y }));
   const first = curve[0] ?? { x: 0, y: 0 };
   curve.push({ x: girth, y: first.y });
   const heights = curve.map(({ y }) => y);
   const bottom = Math.min(...heights) - hem;
   const top = Math.max(...heights) + 12;
-  const trims = trimPoints(input, 360 / marksEvery);
+  const trims = points(360 / marksEvery);
   const marks = [...trims, { angle: 360, girth, trim: first.y, number: 1 }];
   const lines: TemplateLine[] = [
     { purpose: "cut", points: curve },
@@ -64,16 +81,16 @@ export function wrapTemplate(input: WrapTemplateInput, side: Side): Template {
     { at: { x: girth * 0.25 + 2, y: bottom + 18 }, says: `${side}, outboard is up, printed face out`, size: 4.5 },
     {
       at: { x: girth * 0.25 + 2, y: bottom + 25 },
-      says: `mean line ${mm(input.halfBreadth)} from the centreplane`,
+      says: `mean line ${mm(mean)} from the centreplane`,
       size: 4.5,
     },
   );
   const template: Template = {
     title: `Wrap template, ${side}`,
-    note: `tube ${mm(input.outside)} outside, ${shown(girth, 1)} mm round`,
+    note: `tube ${mm(outside)} outside, ${shown(girth, 1)} mm round, ${shape}`,
     says: [
       `Wrap round the outside of the tube on the ${side} side, printed face out, outboard up; the ends meet at the top.`,
-      `Outside diameter ${mm(input.outside)}, ${shown(girth, 1)} mm round; the mean line lies ${mm(input.halfBreadth)} from the centreplane.`,
+      `For a ${shape}: outside diameter ${mm(outside)}, ${shown(girth, 1)} mm round; the mean line lies ${mm(mean)} from the centreplane.`,
       `Cut line against the mean every 15°, in mm: ${trims.map(({ angle, trim }) => `${angle}°: ${shown(trim, 1)}`).join(", ")}.`,
     ].join(" "),
     lines,
