@@ -11,6 +11,7 @@ import { markFiles } from "./mark";
 import { whatMoves } from "./moves";
 import { calculateOptions } from "./options";
 import { Misuse, type Output } from "./output";
+import { printPaper } from "./print";
 import { writeProof } from "./proof";
 import { solveBack } from "./solve";
 import { spreadOut } from "./spread";
@@ -37,6 +38,9 @@ const usage = `Athwart on the terminal
   spread FOLDER 'Page.*@Option' --vary Page.key=LOW,LIKELY,HIGH... [--common 0..1] [--trials N] [--seed N] [--json]
                                  how results spread, and the chance that checks hold; also =LOW,HIGH =±5% =LIKELY±SPREAD
   list [--json]                  all named functions with arguments, units and sources
+  print FOLDER --layout NAME --option OPTION [--paper A4|Letter] [--out FILE] [--html]
+                                 a sheet for the shop or the customer as PDF, as HTML where there is no browser:
+                                 job-sheet, materials, estimate, hand-over, service, templates
   proof FOLDER                   writes the pages Proof and Tables of a notebook anew from the functions
   task COURSE [TASK] --for TRAINEE [--print] [--html] [--hints N] [--solution]
                                  a trainee's file as CSV; --print and --html a sheet, --solution the trainer's
@@ -66,6 +70,10 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       csv: { type: "boolean", default: false },
       record: { type: "boolean", default: false },
       against: { type: "string" },
+      layout: { type: "string" },
+      option: { type: "string" },
+      paper: { type: "string" },
+      out: { type: "string" },
       from: { type: "string" },
       rows: { type: "string" },
       base: { type: "string" },
@@ -117,6 +125,10 @@ async function run(args: readonly string[], output: Output): Promise<void> {
     }
     case "list":
       return list(output, values.json);
+    case "print": {
+      const { layout, option, paper, out } = values;
+      return printPaper(output, folder(), { layout, option, paper, out, html });
+    }
     case "proof":
       return writeProof(output, folder());
     case "task":
@@ -127,7 +139,7 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       return markFiles(output, rest, { classList: values.class, csv: values.csv, json: values.json });
     default:
       throw new Misuse(
-        `There is no command "${command}" (there are eval, calc, working, audit, options, solve, moves, spread, list, proof, task, class, mark).`,
+        `There is no command "${command}" (there are eval, calc, working, audit, list, print, proof, task, class, mark).`,
       );
   }
 }

@@ -1,0 +1,56 @@
+import { escaped } from "../figures/draw/mark";
+import type { FigureName } from "../figures/kinds";
+import type { Line } from "./line";
+import type { LinesAsked } from "./lines-asked";
+import { box, says } from "./markup";
+import { caution, figures, hold, signatures, step, table } from "./pieces";
+import { sectionsOf } from "./sections";
+
+/** Figures that help at a part of the work, by the key of a row in it. */
+const drawn: readonly (readonly [key: string, names: readonly FigureName[]])[] = [
+  ["axis", ["hull section", "waterline view"]],
+  ["scribe", ["hole square", "developed tube"]],
+  ["bevel", ["joint plies", "ground outline"]],
+  ["fuse", ["voltage budget", "fuse window"]],
+];
+
+const isSign = ({ key }: Line): boolean => key.startsWith("sign_");
+
+/** What the line is on the job sheet follows from the start of its key, or from the number before a step. */
+function jobLine(line: Line): string {
+  if (line.key.startsWith("hold_") || line.quantity.startsWith("HOLD")) return hold(line);
+  if (line.key.startsWith("caution_") || line.quantity.startsWith("CAUTION")) return caution(line);
+  if (/^\d+ /.test(line.quantity)) return step(line);
+  return box("p", { "data-key": line.key }, says("b", `${line.quantity}:`), ` ${escaped(line.words)}`);
+}
+
+const signRow = (line: Line): string =>
+  box(
+    "tr",
+    { "data-key": line.key },
+    says("td", line.quantity.replace(/^Sign: /, "")),
+    says("td", line.words),
+    box("td", { class: "pen" }),
+    box("td", { class: "pen" }),
+    box("td", { class: "pen" }),
+  );
+
+/** The order of work with the boat's numbers; holds and sign-off as boxes for a pen. */
+export function jobSheet(asked: LinesAsked): string {
+  const sections = sectionsOf(asked.page("Job sheet"));
+  const parts = sections.map(({ heading, lines }) => {
+    const names = drawn.flatMap(([key, list]) => (lines.some((line) => line.key === key) ? [list] : []));
+    const signs = lines.filter(isSign);
+    // The verdict stands on top of the sheet already.
+    const others = lines.filter((line) => !isSign(line) && line.key !== "go");
+    return [
+      says("h2", heading),
+      ...names.map((list) => figures(asked, list)),
+      signs.length === 0
+        ? ""
+        : table(["To be signed", "In the notebook", "Name", "Date", "Signature"], signs.map(signRow)),
+      ...others.map(jobLine),
+    ].join("\n");
+  });
+  return [...parts, signatures(["Foreman", "Second person"])].join("\n");
+}

@@ -1,0 +1,70 @@
+import { escaped } from "../figures/draw/mark";
+import { papers } from "../figures/template/paper";
+import type { Template } from "../figures/template/template";
+import { templateSheets } from "../figures/template/template-sheets";
+import { templatesOf } from "../figures/template/templates-of";
+import type { LinesAsked } from "./lines-asked";
+import { box, says } from "./markup";
+import { caution, table, warned } from "./pieces";
+import type { SheetSize } from "./sheet-size";
+
+/** Pages of the paper's full size, upright and on their side; the drawing leaves the rim itself. */
+export function templateStyle(size: SheetSize): string {
+  const { width, height } = papers[size];
+  const bare = ["top-left", "top-right", "bottom-left", "bottom-right"]
+    .map((at) => `@${at} { content: none }`)
+    .join(" ");
+  return `@page upright { size: ${width}mm ${height}mm; margin: 0; ${bare} }
+@page lying { size: ${height}mm ${width}mm; margin: 0; ${bare} }
+.template { position: relative; break-before: page; break-inside: avoid; overflow: hidden; line-height: 0 }
+.template.upright { page: upright; width: ${width}mm; height: ${height - 0.2}mm }
+.template.lying { page: lying; width: ${height}mm; height: ${width - 0.2}mm }
+.template p { position: absolute; left: 116mm; right: 11mm; bottom: 10.2mm; margin: 0; max-height: 6.8mm; overflow: hidden; font-size: 6pt; line-height: 2.25mm }`;
+}
+
+function sheetsOf(template: Template, size: SheetSize, margin: string): string[] {
+  return templateSheets(template, size).map((svg, i, all) => {
+    const [, width = "0", height = "0"] = /width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg) ?? [];
+    const way = Number(width) > Number(height) ? "lying" : "upright";
+    return box("section", { class: `template ${way}` }, svg, says("p", `${margin}; sheet ${i + 1} of ${all.length}`));
+  });
+}
+
+/**
+ * Wrap templates and hole outlines at full size, port and starboard, behind one sheet that says how to use them.
+ *
+ * @param margin job, option, revision and date, for every sheet.
+ */
+export function fullSize(asked: LinesAsked, size: SheetSize, margin: string): string {
+  const templates = templatesOf(asked.live, asked.option);
+  if ("sentence" in templates) return says("p", templates.sentence);
+  const list = templates.map((template) =>
+    box(
+      "tr",
+      {},
+      says("td", template.title),
+      says("td", String(templateSheets(template, size).length), "number"),
+      says("td", template.note),
+    ),
+  );
+  const dust = asked.line("Job sheet.caution_dust");
+  const agree = asked.line("Job sheet.hold_tapes");
+  return [
+    says("h2", "Before anything is marked"),
+    box(
+      "p",
+      {},
+      "Print at 100 %, without fitting to the page. Measure the check bar on every sheet: 100 mm, or the sheet goes into the bin. ",
+      "Lay the sheets over one another by the crosses, tape them flat, measure across the joins.",
+    ),
+    warned(
+      "cut once",
+      "the templates hold for a flat side only; offer them up, measure both holes from inside and outside, and cut nothing before the two agree.",
+    ),
+    ...(dust ? [caution(dust)] : []),
+    ...(agree ? [box("p", {}, says("b", agree.quantity), ` ${escaped(agree.words)}`)] : []),
+    says("h2", "Templates"),
+    table(["Template", "Sheets", "For"], list, [1]),
+    ...templates.flatMap((template) => sheetsOf(template, size, margin)),
+  ].join("\n");
+}
