@@ -23,7 +23,7 @@ import { volatile } from "./rules/volatile";
 import { Subject } from "./subject";
 
 /** All checks, those first whose findings weigh most. */
-export const rules: readonly Rule[] = [
+const rules: readonly Rule[] = [
   errorValue,
   outsidePublished,
   typedOver,

@@ -80,7 +80,7 @@ function markOf(marks: Marks, cells: readonly Position[]): string {
 }
 
 /** The place by which a cell is reviewed. */
-export function placeOfCell(notebook: Notebook, at: Position): ReviewPlace | undefined {
+function placeOfCell(notebook: Notebook, at: Position): ReviewPlace | undefined {
   const page = notebook.pages.find(({ id }) => id === at.page);
   return page && nameOnPage(page, at.row, at.column).address;
 }

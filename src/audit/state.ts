@@ -10,7 +10,7 @@ import { hashOf } from "./hash";
 const definitionMarks = new WeakMap<AnyDefinition, string>();
 
 /** A mark of everything that a named function is made of: steps, constants, tables, limits, sources, words. */
-export function definitionMark(definition: AnyDefinition): string {
+function definitionMark(definition: AnyDefinition): string {
   const known = definitionMarks.get(definition);
   if (known !== undefined) return known;
   const mark = hashOf(JSON.stringify(definition));

@@ -1,3 +1,4 @@
+// Past 150 lines: every command with its words and choices, in one table.
 import { readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { parseArgs } from "node:util";

@@ -15,7 +15,7 @@ export interface OpenStudy {
 }
 
 /** Parts `Supply.drop@Cruiser` into the rows and the option; without an option the first one is meant. */
-export function splitAddress(address: string): { readonly rows: string; readonly option: string | undefined } {
+function splitAddress(address: string): { readonly rows: string; readonly option: string | undefined } {
   const at = address.indexOf("@");
   return at < 0 ? { rows: address, option: undefined } : { rows: address.slice(0, at), option: address.slice(at + 1) };
 }

@@ -2,7 +2,7 @@ import { numberParts } from "./number-text";
 import { symbolName } from "./symbol-name";
 
 /** Escapes text for markup, so that no name or sentence can become an element. */
-export const escapeMarkup = (text: string): string =>
+const escapeMarkup = (text: string): string =>
   text.replaceAll("&", "&amp;").replaceAll("<", "&lt;").replaceAll(">", "&gt;").replaceAll('"', "&quot;");
 
 /** An element with content that is markup already. */

@@ -1,3 +1,4 @@
+// Past 150 lines: the one gateway to an open notebook: texts, engine and history move together.
 import { Engine, type EngineCell } from "../engine/engine";
 import type { Parsed } from "../engine/parsed";
 import { blank, type CellValue } from "../engine/value";

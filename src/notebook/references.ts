@@ -58,7 +58,7 @@ function cornerText(at: Corner): string {
 export const pagePrefix = (name: string): string =>
   /^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) ? `${name}!` : `'${name.replaceAll("'", "''")}'!`;
 
-export function referenceText(reference: Reference): string {
+function referenceText(reference: Reference): string {
   const prefix = reference.page === undefined ? "" : pagePrefix(reference.page);
   const to = reference.to ? `:${cornerText(reference.to)}` : "";
   return `${prefix}${cornerText(reference.from)}${to}`;

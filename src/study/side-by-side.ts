@@ -1,3 +1,4 @@
+// Past 150 lines: choosing, comparing and wording a table of options share its shape.
 import type { CellValue } from "../engine/value";
 import { sameValue } from "../engine/value";
 import type { LiveNotebook } from "../notebook/live";

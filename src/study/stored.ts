@@ -9,7 +9,7 @@ export interface StoredSpread {
   readonly vary: Readonly<Record<string, string>>;
 }
 
-export const plainSpread: StoredSpread = { seed: 1, trials: 10_000, common: 0, vary: {} };
+const plainSpread: StoredSpread = { seed: 1, trials: 10_000, common: 0, vary: {} };
 
 const wholeNumber = (value: unknown, least: number, most: number): value is number =>
   typeof value === "number" && Number.isInteger(value) && value >= least && value <= most;

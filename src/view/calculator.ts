@@ -1,4 +1,3 @@
-import { builtInNames } from "../engine/engine";
 import type { History } from "../notebook/history";
 import { LiveNotebook } from "../notebook/live";
 import type { Notebook } from "../notebook/model";
@@ -8,4 +7,3 @@ export { working } from "./panels/working";
 export { knownFunctions } from "./typing/named-functions";
 
 export const calculate = (notebook: Notebook, history?: History): LiveNotebook => new LiveNotebook(notebook, history);
-export { builtInNames };

@@ -121,8 +121,8 @@ export class Shell {
       ${desk.safety.sentence ? html`<p class="safety ${desk.safety.kind === "refused" || desk.safety.kind === "closed" ? "short" : "soft"}">${desk.safety.sentence}</p>` : nothing}
       <p class="group">This page as CSV</p>
       <button type="button" ?disabled=${off} @click=${wishes.importPage}>Import …</button>
-      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("typed")}title="What was typed, formulas included">Export</button>
-      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")}title="Results in the place of formulas">Values only</button>
+      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("typed")} title="What was typed, formulas included">Export</button>
+      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")} title="Results in the place of formulas">Values only</button>
     </div>`;
   }
 

@@ -18,14 +18,20 @@ export function resultsOf(notebook: Notebook, column: number, pages?: readonly s
 }
 
 /** What an input might be instead: the words of the other options, its choices, or a number near its own. */
-function other(random: () => number, notebook: Notebook, input: TypedCell, near: number): Plain {
+function other(
+  random: () => number,
+  notebook: Notebook,
+  input: TypedCell,
+  { near = 0.3, whole = 0.7, picks = true }: RandomWishes,
+): Plain {
   const page = notebook.pages[input.cell.sheet];
   const choices = notebook.about.rows?.[input.name]?.choices;
+  if (!picks && (choices || typeof input.value !== "number")) return input.value;
   if (choices) return plainOf(String(pick(random, choices)));
   if (typeof input.value === "number") {
     const value = input.value * (1 + near * (random() - 0.5)) + (input.value === 0 && random() < 0.2 ? random() : 0);
     // A cell takes fifteen digits; more would be text.
-    return Number.isInteger(input.value) && random() < 0.7 ? Math.round(value) : Number(value.toPrecision(14));
+    return Number.isInteger(input.value) && random() < whole ? Math.round(value) : Number(value.toPrecision(14));
   }
   if (typeof input.value !== "string" || !page) return input.value;
   return plainOf(textAt(page, input.cell.row, firstOption + Math.floor(random() * 3)));
@@ -34,23 +40,31 @@ function other(random: () => number, notebook: Notebook, input: TypedCell, near:
 const ends: readonly Plain[] = [0, -1, 1e-300, 1e300, -1e300, 5e-324, 1e15, 0.5, 90, -90];
 const odd: readonly Plain[] = [...ends, null, "abc", "yes", true, false];
 
-/**
- * One random set of inputs.
- *
- * @param near how far numbers go, as a share: 0.3 is 15 % up or down.
- * @param wild share of inputs that get a hostile number.
- * @param kindless share of inputs that get anything at all, text and blanks included.
- */
+export interface RandomWishes {
+  /** How far numbers go, as a share: 0.3 is 15 % up or down. */
+  readonly near?: number;
+  /** Share of inputs that get a hostile number. */
+  readonly wild?: number;
+  /** Share of inputs that get anything at all, text and blanks included. */
+  readonly kindless?: number;
+  /** Share of whole numbers that stay whole. */
+  readonly whole?: number;
+  /** Whether words and choices change too. */
+  readonly picks?: boolean;
+}
+
+/** One random set of inputs. */
 export function randomInputs(
   random: () => number,
   notebook: Notebook,
   chain: Chain,
-  { near = 0.3, wild = 0, kindless = 0 }: { near?: number; wild?: number; kindless?: number } = {},
+  wishes: RandomWishes = {},
 ): Plain[] {
+  const { wild = 0, kindless = 0 } = wishes;
   return chain.inputs.map((input) => {
     if (random() < kindless) return pick(random, odd);
     if (typeof input.value === "number" && random() < wild) return pick(random, ends);
-    return other(random, notebook, input, near);
+    return other(random, notebook, input, wishes);
   });
 }
 

@@ -1,8 +1,9 @@
 import type { Parsed, ParsedCell } from "../../engine/parsed";
 import { partsOf } from "../../engine/parsed";
+import { defaultOf } from "../../formula/arguments";
 import { nameOnPage } from "../../notebook/cell-name";
 import type { LiveNotebook } from "../../notebook/live";
-import { type Page, type Position, textAt } from "../../notebook/model";
+import type { Page, Position } from "../../notebook/model";
 import { countsNow } from "../../notebook/named-calls";
 import { type Finding, found } from "../finding";
 import { type Form, onlyCounts } from "../form";
@@ -33,42 +34,63 @@ function asked(parsed: Parsed): ReadonlySet<string> {
   return cells;
 }
 
-/** References to blank cells that count now: not those in a branch that is not taken, nor optional arguments. */
-function blanks(subject: Subject, parsed: Parsed): ParsedCell[] {
+/** Functions that pass over blank cells of a range, so that a missing number goes unseen. */
+const passOver = new Set(["SUM", "MIN", "MAX", "AVERAGE", "MEDIAN", "SUMPRODUCT", "PRODUCT"]);
+
+/** A blank cell, and what becomes of it. */
+interface Blank {
+  readonly at: ParsedCell;
+  readonly taken: string;
+}
+
+/** Blank cells that count now: not those in a branch that is not taken. */
+function blanks(subject: Subject, parsed: Parsed): Blank[] {
   const { live, notebook, find } = subject;
   const known = asked(parsed);
   const isBlank = (at: ParsedCell): boolean => {
     const page = notebook.pages[at.sheet];
-    if (!page || textAt(page, at.row, at.column) !== "") return false;
-    return subject.kind(page, at.row, at.column) === "blank";
+    return page !== undefined && !known.has(keyOf(at)) && subject.kind(page, at.row, at.column) === "blank";
   };
-  const walk = (one: Parsed): ParsedCell[] => {
-    if (one.kind === "reference") return !known.has(keyOf(one.at)) && isBlank(one.at) ? [one.at] : [];
+  const inRange = (range: Extract<Parsed, { kind: "range" }>): Blank[] => {
+    const last = Math.min(range.to.row, (notebook.pages[range.from.sheet]?.rows.length ?? 0) - 1);
+    const cells = Array.from({ length: Math.max(0, last - range.from.row + 1) }, (_, i) => ({
+      ...range.from,
+      row: range.from.row + i,
+    }));
+    return cells.filter(isBlank).map((at) => ({ at, taken: "left out" }));
+  };
+  const walk = (one: Parsed, taken: string): Blank[] => {
+    if (one.kind === "reference") return isBlank(one.at) ? [{ at: one.at, taken }] : [];
     const counts = one.kind === "call" ? countsNow(live, one) : () => true;
     const args = one.kind === "call" ? Object.values(find(one.name)?.args ?? {}) : [];
     return partsOf(one).flatMap((part, i) => {
-      const argument = args[i];
-      const optional = argument !== undefined && "otherwise" in argument && argument.otherwise !== undefined;
-      return optional && part.kind === "reference" ? [] : counts(i) ? walk(part) : [];
+      if (!counts(i)) return [];
+      if (part.kind === "range") {
+        const single = part.from.column === part.to.column && one.kind === "call" && passOver.has(one.name);
+        return single ? inRange(part) : [];
+      }
+      const otherwise = args[i] && defaultOf(args[i]);
+      return walk(
+        part,
+        otherwise === undefined
+          ? "counted as 0 or as nothing"
+          : `taken as ${String(otherwise).toUpperCase()} by default`,
+      );
     });
   };
-  return walk(parsed);
+  return walk(parsed, "shown as 0");
 }
 
 /** Whether a formula reads any blank cell at all, which the texts tell quickly. */
 const readsBlank = (subject: Subject, form: Form, column: number): boolean =>
   readsAny(form, column, (page, row, at) => subject.kind(page, row, at) === "blank");
 
-function findingOf(live: LiveNotebook, page: Page, at: Position, cells: readonly ParsedCell[]): Finding {
-  const names = [
-    ...new Set(
-      cells.map(({ sheet, row, column }) => {
-        const { quantity, cell } = nameOnPage(live.notebook.pages[sheet] as Page, row, column);
-        return quantity ? `${quantity} (${cell})` : cell;
-      }),
-    ),
-  ];
-  const message = `${names.join(", ")} ${names.length === 1 ? "is" : "are"} blank and counted as 0 or as nothing; fill it in`;
+function findingOf(live: LiveNotebook, page: Page, at: Position, cells: readonly Blank[]): Finding {
+  const names = cells.map(({ at: { sheet, row, column }, taken }) => {
+    const { quantity, cell } = nameOnPage(live.notebook.pages[sheet] as Page, row, column);
+    return `${quantity ? `${quantity} (${cell})` : cell} is blank and ${taken}`;
+  });
+  const message = `${[...new Set(names)].join(", ")}; fill it in`;
   return found(name, "warning", nameOnPage(page, at.row, at.column), message);
 }
 

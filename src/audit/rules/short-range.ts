@@ -27,6 +27,10 @@ function rangesOf(parsed: Parsed): Range[] {
   );
 }
 
+/** All ranges of more than one row. */
+const blocksOf = (parsed: Parsed): Range[] =>
+  everyPart(parsed).flatMap(({ part }) => (part.kind === "range" && part.to.row > part.from.row ? [part] : []));
+
 /** Whether the row beside a range looks like one more of it. */
 function belongs(subject: Subject, form: Form, range: Range, last: number, next: number): boolean {
   const page = subject.notebook.pages[range.from.sheet];
@@ -63,29 +67,55 @@ function readsRange({ notebook }: Subject, page: Page, text: string, range: Rang
   );
 }
 
-/** A range that stops short of the block it is meant to cover. */
+/** Two ranges of one formula that cover part of the same rows, and should cover all or none of them. */
+function unevenRanges(form: Form): readonly [Range, Range] | undefined {
+  const ranges = form.parsed ? blocksOf(form.parsed) : [];
+  for (const a of ranges) {
+    const b = ranges.find(
+      ({ from, to }) =>
+        from.sheet === a.from.sheet &&
+        from.row <= a.to.row &&
+        to.row >= a.from.row &&
+        (from.row !== a.from.row || to.row !== a.to.row),
+    );
+    if (b) return [a, b];
+  }
+  return undefined;
+}
+
+const rowsWord = ({ from, to }: Range): string => `${from.row + 1} to ${to.row + 1}`;
+
+function short(subject: Subject, form: Form): string | undefined {
+  const ranges = form.parsed ? rangesOf(form.parsed) : [];
+  const missing = ranges.flatMap((range) =>
+    (
+      [
+        [range.from.row, range.from.row - 1],
+        [range.to.row, range.to.row + 1],
+      ] as const
+    ).flatMap(([last, next]) =>
+      belongs(subject, form, range, last, next)
+        ? [nameOnPage(subject.notebook.pages[range.from.sheet] as Page, next, range.from.column)]
+        : [],
+    ),
+  );
+  if (missing.length === 0) return undefined;
+  const list = missing.map(({ quantity, cell }) => (quantity ? `${quantity} (${cell})` : cell)).join(", ");
+  return `the range stops before ${list}, which looks like one more of its block`;
+}
+
+function uneven(form: Form): string | undefined {
+  const pair = unevenRanges(form);
+  return pair && `one range covers rows ${rowsWord(pair[0])}, another ${rowsWord(pair[1])}; they need the same rows`;
+}
+
+/** A range that stops short of the block it is meant to cover, or of another range of the same formula. */
 export const shortRange: Rule = {
   name,
-  about: "a range that ends before its block does",
+  about: "a range that ends before its block does, or covers other rows than its fellow",
   find: (subject) =>
     subject.forms.flatMap((form) => {
-      const ranges = form.parsed ? rangesOf(form.parsed) : [];
-      const missing = ranges.flatMap((range) =>
-        (
-          [
-            [range.from.row, range.from.row - 1],
-            [range.to.row, range.to.row + 1],
-          ] as const
-        ).flatMap(([last, next]) =>
-          belongs(subject, form, range, last, next)
-            ? [nameOnPage(subject.notebook.pages[range.from.sheet] as Page, next, range.from.column)]
-            : [],
-        ),
-      );
-      if (missing.length === 0) return [];
-      const list = missing.map(({ quantity, cell }) => (quantity ? `${quantity} (${cell})` : cell)).join(", ");
-      return namesOf(form).map((cell) =>
-        found(name, "warning", cell, `the range stops before ${list}, which looks like one more of its block`),
-      );
+      const message = short(subject, form) ?? uneven(form);
+      return message ? namesOf(form).map((cell) => found(name, "warning", cell, message)) : [];
     }),
 };

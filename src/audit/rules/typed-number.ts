@@ -1,4 +1,5 @@
 import type { Parsed } from "../../engine/parsed";
+import { isOptionPage } from "../../notebook/model";
 import { found } from "../finding";
 import type { Form } from "../form";
 import { everyPart, type Placed } from "../parts";
@@ -72,8 +73,9 @@ export const typedNumber: Rule = {
   about: "a number typed inside a formula instead of standing in a row with unit and source",
   find: ({ forms }) =>
     forms.flatMap((form) => {
-      // A formula of numbers alone is an example or a check value, on a page of its own kind.
-      if (!form.parsed || form.reads.length === 0 || countsRows(form)) return [];
+      // On a free sheet a formula of numbers alone is an example or a check value.
+      const isExample = form.reads.length === 0 && !isOptionPage(form.page);
+      if (!form.parsed || isExample || countsRows(form)) return [];
       const parts = everyPart(form.parsed);
       const typed = parts
         .filter((placed) => placed.part.kind === "number" && isArithmetic(placed) && !isSetting(placed))

@@ -16,7 +16,7 @@ const longest = 60;
 const rowMeasures = new Map<string, Measure>();
 
 /** The measure of a row's unit text; a text that is no unit says nothing here. */
-export function measureOf(unit: string): Measure {
+function measureOf(unit: string): Measure {
   const known = rowMeasures.get(unit);
   if (known) return known;
   const scale = unit === "" ? undefined : scaleOf(unit);

@@ -3,7 +3,7 @@ import type { Entry } from "./journal";
 import type { Snapshot } from "./snapshot";
 
 /** The newest form of the stored data that this program knows. A change of form adds one and a step in `upgrade`. */
-export const schemaVersion = 1;
+const schemaVersion = 1;
 
 /** A state that the person gave a name. */
 export interface Version {

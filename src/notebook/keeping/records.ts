@@ -16,8 +16,7 @@ const begin = (database: Database) =>
 export const gone = (): Refusal => new Refusal("This notebook is no longer kept in this browser; open another.");
 
 /** Everything in a store whose keys begin with a notebook's id, or its numbers from `from` on. */
-export const allOf = (id: string, from = Number.NEGATIVE_INFINITY): IDBKeyRange =>
-  IDBKeyRange.bound([id, from], [id, []]);
+const allOf = (id: string, from = Number.NEGATIVE_INFINITY): IDBKeyRange => IDBKeyRange.bound([id, from], [id, []]);
 
 /** What one transaction writes of one notebook. Its failures show when the transaction ends. */
 export class Put {

@@ -56,7 +56,7 @@ export function plainOf(text: string): Plain {
 }
 
 /** The cells that a formula names, blocks cell by cell. @throws the sentence when a block is too large. */
-export function cellsOf(tree: Parsed): ParsedCell[] {
+function cellsOf(tree: Parsed): ParsedCell[] {
   switch (tree.kind) {
     case "reference":
       return [tree.at];

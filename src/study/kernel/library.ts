@@ -224,5 +224,3 @@ export const library = {
   digitsText,
   textJoin,
 } as const;
-
-export type Helper = keyof typeof library;

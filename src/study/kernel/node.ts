@@ -73,7 +73,6 @@ export const failure: Node = plain(Number.NaN);
 export const blank: Node = plain(null);
 
 export const isNumber = (node: Node): boolean => node.kinds === kinds.number;
-export const mayBe = (node: Node, kind: Kinds): boolean => (node.kinds & kind) !== 0;
 
 /** Nodes that are finite or NaN as they stand, and never minus zero. */
 const settled = (node: Node): boolean =>

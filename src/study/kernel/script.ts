@@ -177,7 +177,7 @@ const stepsInPiece = 16;
  * A program as JavaScript text: a function of `s` (numbers), `m` (other values), `h` (the library), `convertUnit`
  * and `readSurface` that gives the function to run. It holds places, numbers by their digits and words as JSON, nothing else.
  */
-export function programScript(program: Program): string {
+function programScript(program: Program): string {
   const functions = new Functions();
   const pieces: Piece[] = [];
   program.steps.forEach(({ place, node }, i) => {

@@ -9,7 +9,7 @@ import { takenSentence, withoutTakenKeys } from "./taken-keys";
 const wrapped = (place: number, size: number): number => ((place % size) + size) % size;
 
 /** The texts that repeat a source block over another, references moving along. */
-export function filledTexts(page: Page, source: Block, target: Block): CellText[] {
+function filledTexts(page: Page, source: Block, target: Block): CellText[] {
   const from = edges(source);
   const [rows, columns] = [from.bottom - from.top + 1, from.right - from.left + 1];
   return cellsOf(target).map((cell) => {

@@ -2,7 +2,7 @@ import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebo
 import { readTyped, type Typed } from "../typing/typed-text";
 
 /** Whether what is typed here is read as a number where it can be: not in the columns of words, nor in rows without a unit. */
-export const holdsNumbers = (page: Page, row: number, column: number): boolean =>
+const holdsNumbers = (page: Page, row: number, column: number): boolean =>
   !isOptionPage(page) || (column >= firstOption && textAt(page, row, lead.unit) !== "");
 
 /** What a typing becomes in this cell. */

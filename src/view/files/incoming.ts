@@ -3,7 +3,7 @@ import type { Desk } from "../desk";
 import { chooseFile } from "./hand-out";
 
 /** Takes a file that was chosen or dropped: a zip is a notebook, anything else a table. */
-export async function takeFile(desk: Desk, file: File): Promise<void> {
+async function takeFile(desk: Desk, file: File): Promise<void> {
   if (!desk.live) return;
   if (/\.zip$/i.test(file.name)) {
     const { openNotebook } = await import("./notebook-file");

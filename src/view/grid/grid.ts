@@ -16,7 +16,7 @@ import { listenToClipboard } from "./clipboard-events";
 import { drawHeader } from "./draw-header";
 import { formulaEditor } from "./formula-editor";
 import { LayOut, rowNumbers } from "./lay-out";
-import { leaveCells } from "./leave-cells";
+import { leaveCells, restKeyboard } from "./leave-cells";
 import { MousePointing } from "./mouse-pointing";
 import { describeCell, paintCell } from "./paint-cell";
 import { paperTheme } from "./paper-theme";
@@ -268,7 +268,7 @@ export class Grid {
     // The library takes the keyboard along with the selection; it stays where the person has it.
     if (this.hot.isListening() || before === document.activeElement) return;
     if (before instanceof HTMLElement && before !== document.body) before.focus({ preventScroll: true });
-    else (document.activeElement as HTMLElement | null)?.blur();
+    else restKeyboard();
   }
 
   private take(changes: readonly unknown[][]): void {

@@ -13,7 +13,7 @@ const mostMarks = 8;
 const total = (standings: readonly OptionStanding[], which: "short" | "open"): number =>
   standings.reduce((sum, standing) => sum + standing[which].length, 0);
 
-export const standingWords = (short: number, open: number): string => {
+const standingWords = (short: number, open: number): string => {
   const parts = [short > 0 ? `${short} ${short === 1 ? "falls" : "fall"} short` : "", open > 0 ? `${open} open` : ""];
   return parts.filter(Boolean).join(", ") || "all hold";
 };

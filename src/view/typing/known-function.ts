@@ -15,17 +15,18 @@ export interface KnownArgument {
 export interface KnownFunction {
   readonly name: string;
   readonly title: string;
-  readonly args: readonly KnownArgument[];
+  /** Undefined where nobody has described them. */
+  readonly args: readonly KnownArgument[] | undefined;
   /** The last argument may be given again and again. */
   readonly repeats: boolean;
   readonly isNamed: boolean;
 }
 
-/** Named functions first, then by name; those that begin with the letters before those that hold them. */
+/** Those that begin with the letters before those that hold them; among these the named first, then the described. */
 export function suggestionsFor(functions: readonly KnownFunction[], letters: string, most = 12): KnownFunction[] {
   const wanted = letters.toUpperCase();
-  const rank = ({ name, isNamed }: KnownFunction) =>
-    (name.startsWith(wanted) ? 0 : name.includes(`.${wanted}`) ? 1 : 2) * 2 + (isNamed ? 0 : 1);
+  const rank = ({ name, isNamed, args }: KnownFunction) =>
+    (name.startsWith(wanted) ? 0 : name.includes(`.${wanted}`) ? 1 : 2) * 3 + (isNamed ? 0 : args ? 1 : 2);
   return functions
     .filter(
       ({ name }) =>

@@ -1,3 +1,4 @@
+import { builtInNames } from "../../engine/engine";
 import { type Argument, allowed, defaultOf, words } from "../../formula/arguments";
 import { catalogue } from "../../functions";
 import { unitText } from "../shown/unit-text";
@@ -25,9 +26,12 @@ const named: readonly KnownFunction[] = catalogue.map(({ name, title, args }) =>
   isNamed: true,
 }));
 
-/** Everything that can be typed before a bracket, by name. */
-export const knownFunctions: readonly KnownFunction[] = [...named, ...builtInFunctions];
+const described = new Set(builtInFunctions.map(({ name }) => name));
 
-const byName = new Map(knownFunctions.map((one) => [one.name, one]));
+/** What the engine knows and nobody has described: the name alone. */
+const others: readonly KnownFunction[] = builtInNames()
+  .filter((name) => !described.has(name))
+  .map((name) => ({ name, title: "", args: undefined, repeats: false, isNamed: false }));
 
-export const knownFunction = (name: string): KnownFunction | undefined => byName.get(name.toUpperCase());
+/** Everything that can be typed before a bracket. */
+export const knownFunctions: readonly KnownFunction[] = [...named, ...builtInFunctions, ...others];

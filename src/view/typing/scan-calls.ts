@@ -52,11 +52,3 @@ export function scanCalls(text: string): TypedCall[] {
   while (stack.length > 0) close(undefined);
   return calls.sort((a, b) => a.start - b.start);
 }
-
-/** The texts of a call's arguments as they stand; none for empty brackets. */
-export function argumentTexts(text: string, call: TypedCall): readonly string[] {
-  const end = call.close ?? text.length;
-  const edges = [call.open - 1, ...call.commas, end];
-  const parts = edges.slice(1).map((edge, i) => text.slice((edges[i] as number) + 1, edge).trim());
-  return parts.length === 1 && parts[0] === "" ? [] : parts;
-}

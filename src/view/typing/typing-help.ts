@@ -54,14 +54,16 @@ function argumentSentence({ about, unit, allowed, otherwise, isOptional }: Known
 }
 
 /** The call being typed with its arguments, the current one in bold, and what that one takes. */
-export function argumentHint(known: KnownFunction, { argument }: ArgumentAtCaret): TemplateResult {
-  const last = known.args.length - 1;
+export function argumentHint(known: KnownFunction, { argument }: ArgumentAtCaret): TemplateResult | typeof nothing {
+  const { args } = known;
+  if (!args) return nothing;
+  const last = args.length - 1;
   const at = known.repeats ? Math.min(argument, last) : argument;
-  const current = known.args[at];
+  const current = args[at];
   const sentence = current ? argumentSentence(current) : "";
   return html`<div id=${hintId} class="hint">
     <p class="call">
-      ${known.name}(${known.args.map(
+      ${known.name}(${args.map(
         ({ name, isOptional }, i) =>
           html`${i > 0 ? ", " : ""}${i === at ? html`<b>${name}</b>` : html`<span>${name}</span>`}${isOptional ? "?" : ""}${known.repeats && i === last ? " …" : ""}`,
       )})
@@ -70,7 +72,7 @@ export function argumentHint(known: KnownFunction, { argument }: ArgumentAtCaret
       ${
         current
           ? html`<b>${current.name}</b>${sentence ? html`: ${sentence}` : nothing}`
-          : html`It takes ${known.args.length} ${known.args.length === 1 ? "argument" : "arguments"}; this is one too many.`
+          : html`It takes ${args.length} ${args.length === 1 ? "argument" : "arguments"}; this is one too many.`
       }
     </p>
     <p class="title">${known.title}</p>

@@ -14,7 +14,7 @@ import { columnsOf, firstOption, isOptionPage, type Notebook, optionsOf, type Pa
 import { shiftFormula } from "../../../src/notebook/references";
 
 /** Two option pages and a free sheet that refer to one another, as small as they can be. */
-export const smallFiles: ReadonlyMap<string, string> = new Map([
+const smallFiles: ReadonlyMap<string, string> = new Map([
   [
     "notebook.json",
     JSON.stringify({
@@ -91,13 +91,6 @@ export const deed = (kind: fc.Arbitrary<Deed["kind"]>): fc.Arbitrary<Deed> =>
 
 /** All kinds alike; a reload now and then. */
 export const anyKind: fc.Arbitrary<Deed["kind"]> = fc.constantFrom(...kinds, ...cellKinds);
-
-/** Mostly cells: what changes rows, columns or pages lets the engine be built anew, which takes its time. */
-export const mostlyCells: fc.Arbitrary<Deed["kind"]> = fc.oneof(
-  { weight: 40, arbitrary: fc.constantFrom(...cellKinds) },
-  { weight: 2, arbitrary: fc.constantFrom(...structureKinds) },
-  { weight: 1, arbitrary: fc.constant("reload" as const) },
-);
 
 const pick = <T>(list: readonly T[], index: number): T => list[index % list.length] as T;
 

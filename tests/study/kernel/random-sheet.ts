@@ -4,7 +4,7 @@ import type { Plain } from "../../../src/study/kernel/plain";
 import { pick } from "../../formula/random-expression";
 
 /** Typed cells that upset a calculation: the ends of the number line, blanks, words, flags and texts like dates. */
-export const hostileTexts = [
+const hostileTexts = [
   ...["0", "-1", "1", "0.1", "0.2", "0.3", "1e300", "-1e300", "1e-300", "5e-324", "9007199254740993", "1e21", "1e-7"],
   ...["", "", "abc", "ABC", "Abé", "not measured yet", "yes", "TRUE", "FALSE", "true"],
   ...["'12", "007", "2027-01-11", "10%", "4/0", "1:30", "'"],
@@ -25,7 +25,7 @@ const words = ['"abc"', '"yes"', '"ABC"', '""', '"not measured yet"'];
 const criteria = ['"<0"', '">=1"', '"abc"', '"<>yes"', '"=2"', '"<>0"', "3", '"<=0.5"'];
 
 /** A random cell formula over the rows above, without `=`; every part that kernels take in occurs. */
-export function randomFormula(random: () => number, rows: number, depth: number): string {
+function randomFormula(random: () => number, rows: number, depth: number): string {
   const cell = () => `E${2 + Math.floor(random() * rows)}`;
   const block = () => {
     const from = 2 + Math.floor(random() * (rows - 1));

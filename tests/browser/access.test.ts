@@ -1,0 +1,201 @@
+import { AxeBuilder } from "@axe-core/playwright";
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { select, turnTo, Workplace, where } from "./desk";
+import { worked } from "./worked";
+
+let place: Workplace;
+beforeAll(async () => {
+  place = await Workplace.open();
+});
+afterAll(() => place.close());
+
+const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
+
+/**
+ * What the grid library causes by its own markup, and nothing else: its root is a treegrid that also holds its scroll
+ * boxes and text field, and its scroll box is scrolled by the keys of the cells and not by a stop of its own.
+ */
+const byTheGrid = [
+  { id: "aria-required-children", inside: "#cells" },
+  { id: "scrollable-region-focusable", inside: "#cells" },
+];
+
+/** @param cells whether the cells are looked at as well: they are many, alike, and slow to look at. */
+async function findings(page: Page, cells = true): Promise<string[]> {
+  const check = new AxeBuilder({ page }).withTags(rules);
+  const { violations } = await (cells ? check : check.exclude("#cells")).analyze();
+  const found = await Promise.all(
+    violations.flatMap(({ id, nodes }) =>
+      nodes.map(async ({ target }) => {
+        const selector = target.flat().at(-1) ?? "";
+        const known = byTheGrid.find((one) => one.id === id);
+        const isInside =
+          known !== undefined &&
+          (await page.evaluate(
+            ([inside, own]) => document.querySelector(own as string)?.closest(inside as string) !== null,
+            [known.inside, selector],
+          ));
+        return isInside ? [] : [`${id}: ${selector}`];
+      }),
+    ),
+  );
+  return found.flat();
+}
+
+describe("the automatic accessibility check", () => {
+  for (const colorScheme of ["light", "dark"] as const) {
+    it(`finds nothing but what the grid causes, on every page, ${colorScheme}`, { timeout: 300_000 }, async () => {
+      const { page } = await place.desk({ colorScheme });
+      for (const { name } of worked.pages) {
+        await turnTo(page, name);
+        await page.waitForTimeout(200);
+        expect(await findings(page, name === "Supply" || name === "Tables"), name).toEqual([]);
+      }
+    });
+  }
+
+  it("finds nothing in the narrow form, in dialogs, menus and while typing", { timeout: 120_000 }, async () => {
+    const { page } = await place.desk({ viewport: { width: 820, height: 1180 } });
+    await turnTo(page, "Supply");
+    expect(await findings(page), "narrow").toEqual([]);
+    await page.click(".tools button:has-text('Options')");
+    expect(await findings(page, false), "options").toEqual([]);
+    await page.keyboard.press("Escape");
+    await select(page, "Supply", "F5");
+    await page.keyboard.press("Shift+F10");
+    await page.waitForSelector("[role=menu]");
+    expect(await findings(page, false), "menu").toEqual([]);
+    await page.keyboard.press("Escape");
+    await select(page, "Supply", "F5");
+    await page.keyboard.type("=COND");
+    await page.waitForSelector("[role=listbox]");
+    expect(await findings(page, false), "suggestions").toEqual([]);
+    await page.keyboard.press("Tab");
+    await page.waitForSelector(".hint");
+    expect(await findings(page, false), "hint").toEqual([]);
+  });
+});
+
+/** The element that has the keyboard, in a few words. */
+const focused = (page: Page): Promise<string> =>
+  page.evaluate(() => {
+    const element = document.activeElement;
+    if (element?.closest("#cells")) return "cells";
+    const words = element?.getAttribute("aria-label") ?? element?.textContent ?? "";
+    return `${element?.tagName.toLowerCase()} ${words.trim().replace(/\s+/g, " ")}`;
+  });
+
+describe("by keyboard alone", () => {
+  it("everything is reached with Tab, in the order in which it stands, and the cells are left again", async () => {
+    const { page } = await place.desk();
+    const stops: string[] = [];
+    for (let i = 0; i < 60 && !stops.at(-1)?.startsWith("cells"); i++) {
+      await page.keyboard.press("Tab");
+      stops.push(await focused(page));
+    }
+    const order = ["To the cells", "1 Boat", "13 Tables", "Open …", "Import …", "Rows and cells", "Options"];
+    const places = order.map((words) => stops.findIndex((stop) => stop.includes(words)));
+    expect(
+      places.every((at) => at >= 0),
+      stops.join("; "),
+    ).toBe(true);
+    expect([...places].sort((a, b) => a - b)).toEqual(places);
+    expect(stops.at(-2)).toMatch(/^textarea What was typed in/);
+    await page.waitForTimeout(100);
+    const at = await where(page);
+    await page.keyboard.press("Tab");
+    expect(await focused(page)).toBe("cells");
+    expect(await where(page)).not.toBe(at);
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Tab");
+    expect(await focused(page)).toMatch(/^div Width of the right side/);
+  });
+
+  it("every stop of the keyboard can be seen", async () => {
+    const { page } = await place.desk();
+    for (let i = 0; i < 30; i++) {
+      await page.keyboard.press("Tab");
+      const isSeen = await page.evaluate(() => {
+        const element = document.activeElement;
+        if (!element || element.closest("#cells")) return true;
+        const { outlineStyle, outlineWidth } = getComputedStyle(element);
+        return outlineStyle !== "none" && Number.parseFloat(outlineWidth) >= 2;
+      });
+      expect(isSeen, await focused(page)).toBe(true);
+    }
+  });
+
+  it("the first stop leads past the pages into the cells; pages turn with Alt and Page Down", async () => {
+    const { page } = await place.desk();
+    await page.keyboard.press("Tab");
+    await page.keyboard.press("Enter");
+    await page.waitForFunction(() => document.activeElement?.closest("#cells"));
+    const first = await where(page);
+    await page.keyboard.press("ArrowRight");
+    expect(await where(page)).not.toBe(first);
+    await page.keyboard.press("Alt+PageDown");
+    await page.waitForFunction(() => document.querySelector("h1")?.textContent?.endsWith("Side force"));
+    await page.waitForFunction(() => document.activeElement?.closest("#cells"));
+    await page.keyboard.type("7");
+    await page.keyboard.press("Escape");
+    expect(await page.textContent("h1")).toMatch(/Side force$/);
+  });
+
+  it("the right side is made wider and narrower with the arrow keys", async () => {
+    const { page } = await place.desk();
+    const width = async () => (await page.locator("aside.side").boundingBox())?.width ?? 0;
+    const before = await width();
+    await page.focus(".divider");
+    await page.keyboard.press("ArrowLeft");
+    expect(await width()).toBeGreaterThan(before);
+    await page.keyboard.press("ArrowRight");
+    await page.keyboard.press("ArrowRight");
+    expect(await width()).toBeLessThan(before);
+    await page.keyboard.press("Enter");
+    expect(await width()).toBe(before);
+  });
+});
+
+describe("the page's shape", () => {
+  for (const [width, height] of [
+    [820, 1180],
+    [720, 450],
+    [320, 640],
+  ] as const) {
+    it(`fits ${width} × ${height} without being pushed sideways, the right side below the cells`, async () => {
+      const { page } = await place.desk({ viewport: { width, height } });
+      await turnTo(page, "Supply");
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      const cells = await page.locator("#cells").boundingBox();
+      const side = await page.locator("aside.side").boundingBox();
+      expect(cells?.height ?? 0).toBeGreaterThanOrEqual(300);
+      expect(side?.y ?? 0).toBeGreaterThanOrEqual((cells?.y ?? 0) + (cells?.height ?? 0) - 1);
+    });
+  }
+
+  it("is dark where the person's system is, the cells too", async () => {
+    const { page } = await place.desk({ colorScheme: "dark" });
+    await turnTo(page, "Supply");
+    const grounds = await page.evaluate(() =>
+      ["main", "#cells .ht_master td.cell", "nav.left"].map((selector) => {
+        const [red = 255] = getComputedStyle(document.querySelector(selector) as Element)
+          .backgroundColor.match(/\d+/g)
+          ?.map(Number) ?? [255];
+        return red;
+      }),
+    );
+    for (const red of grounds.slice(0, 2)) expect(red).toBeLessThan(60);
+  });
+
+  it("never lets a verdict in a cell be cut short", async () => {
+    const { page } = await place.desk();
+    for (const name of ["Supply", "Compare", "Tunnel", "Estimate"]) {
+      await turnTo(page, name);
+      const cut = await page.$$eval("#cells td.cell.holds, #cells td.cell.short", (cells) =>
+        cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent),
+      );
+      expect(cut, name).toEqual([]);
+    }
+  });
+});
