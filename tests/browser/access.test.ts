@@ -109,7 +109,14 @@ describe("by keyboard alone", () => {
     expect(await where(page)).not.toBe(at);
     await page.keyboard.press("Escape");
     await page.keyboard.press("Tab");
+    await page.waitForFunction(() => !document.activeElement?.closest("#cells"));
     expect(await focused(page)).toMatch(/^div Width of the right side/);
+    await page.keyboard.press("Shift+Tab");
+    await page.waitForFunction(() => document.activeElement?.closest("#cells"));
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Shift+Tab");
+    await page.waitForFunction(() => !document.activeElement?.closest("#cells"));
+    expect(await focused(page)).toMatch(/^textarea What was typed in/);
   });
 
   it("every stop of the keyboard can be seen", async () => {

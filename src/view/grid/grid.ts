@@ -16,7 +16,7 @@ import { listenToClipboard } from "./clipboard-events";
 import { drawHeader } from "./draw-header";
 import { formulaEditor } from "./formula-editor";
 import { LayOut, rowNumbers } from "./lay-out";
-import { leaveCells, restKeyboard } from "./leave-cells";
+import { leaveCells } from "./leave-cells";
 import { MousePointing } from "./mouse-pointing";
 import { describeCell, paintCell } from "./paint-cell";
 import { paperTheme } from "./paper-theme";
@@ -61,6 +61,10 @@ export class Grid {
     host.addEventListener("contextmenu", (event) => {
       event.preventDefault();
       openMenu(event.clientX, event.clientY);
+    });
+    // A press that only pointed at a cell leaves the keyboard with the formula, whatever the library makes of it.
+    host.addEventListener("click", () => {
+      if (!this.isEditing && !host.contains(document.activeElement)) setTimeout(() => this.hot.unlisten());
     });
     this.hot.rootElement.setAttribute("aria-label", "Cells of the page");
     desk.subscribe((happening) => {
@@ -158,7 +162,11 @@ export class Grid {
       },
       beforeOnCellMouseDown: (event, { row, col }) => pointing.pressed(event, row ?? -1, col ?? -1),
       beforeOnCellMouseOver: (event, { row, col }) => pointing.dragged(event, row ?? -1, col ?? -1),
-      beforeKeyDown: (event) => this.key(event),
+      // An answer of false keeps the key from the library; its types do not say so.
+      beforeKeyDown: (event) => this.key(event) as never,
+      // The library takes the keyboard along with every selection; it stays where the person has it.
+      modifyFocusedElement: (_row, _column, cell) =>
+        this.isShowing && !this.hot.isListening() ? (document.activeElement as HTMLElement) : cell,
     };
   }
 
@@ -263,12 +271,7 @@ export class Grid {
     const wanted = [this.layOut.row(from.row), from.column, this.layOut.row(to.row), to.column] as const;
     const present = this.hot.getSelectedLast();
     if (this.isEditing || wanted.every((place, i) => place === present?.[i])) return;
-    const before = document.activeElement;
     this.quietly(() => this.hot.selectCell(...wanted, true, false));
-    // The library takes the keyboard along with the selection; it stays where the person has it.
-    if (this.hot.isListening() || before === document.activeElement) return;
-    if (before instanceof HTMLElement && before !== document.body) before.focus({ preventScroll: true });
-    else restKeyboard();
   }
 
   private take(changes: readonly unknown[][]): void {
@@ -295,8 +298,9 @@ export class Grid {
     this.hot.render();
   }
 
-  private key(event: KeyboardEvent): void {
-    if (this.isEditing) return;
+  /** @returns false for a key that is dealt with. */
+  private key(event: KeyboardEvent): false | undefined {
+    if (this.isEditing) return undefined;
     const isTyping = event.key.length === 1 && !event.ctrlKey && !event.metaKey && !event.altKey;
     if (isTyping || event.key === "Enter" || event.key === "F2") {
       const closed = closedCell(this.desk, this.layOut.page, this.desk.block.from);
@@ -308,7 +312,7 @@ export class Grid {
       event.preventDefault();
       event.stopImmediatePropagation();
       this.hot.unlisten();
-      leaveCells(this.host, event.shiftKey);
+      setTimeout(() => leaveCells(this.host, event.shiftKey));
     } else if (event.key === "Escape") {
       // Tab walks from cell to cell; after Escape it leaves them, so that nobody is caught here.
       this.isLeaving = true;
@@ -317,5 +321,6 @@ export class Grid {
         this.hot.render();
       }
     }
+    return isLeaving ? false : undefined;
   }
 }

@@ -12,10 +12,3 @@ export function leaveCells(host: HTMLElement, backwards: boolean): void {
   const target = backwards ? all.findLast((element) => !follows(element)) : all.find(follows);
   target?.focus();
 }
-
-/** Takes the keyboard away from the cells, so that Tab begins at the top of the page again. */
-export function restKeyboard(): void {
-  document.body.tabIndex = -1;
-  document.body.focus({ preventScroll: true });
-  document.body.removeAttribute("tabindex");
-}

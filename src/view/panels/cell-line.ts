@@ -165,8 +165,8 @@ export class CellLine {
   }
 
   private key(event: KeyboardEvent): void {
-    // A press that pointed at a cell has made the grid listen; keys that are typed here are not meant for it.
-    event.stopPropagation();
+    // Keys that are typed here are not meant for the grid; but it must see Tab, to be entered by it.
+    if (event.key !== "Tab") event.stopPropagation();
     if (event.isComposing) return;
     if (event.key === "Enter" && !event.shiftKey && !event.altKey) {
       event.preventDefault();
