@@ -1,9 +1,25 @@
 import { resolve } from "node:path";
-import type { UserConfig } from "vite";
+import { type Plugin, runnerImport, type UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
 
 const top = import.meta.dirname;
 const source = resolve(top, "src");
+
+/** Writes the named functions as plain code where studies look for them; their definitions stay the one source. */
+const writtenFunctions = (): Plugin => {
+  const place = resolve(source, "study/kernel/written.ts");
+  let text: Promise<string> | undefined;
+  return {
+    name: "written-functions",
+    load: (id) => {
+      if (id.split("?")[0] !== place) return undefined;
+      text ??= runnerImport<{ writtenModule: () => string }>(resolve(source, "study/written-module.ts")).then(
+        ({ module }) => module.writtenModule(),
+      );
+      return text;
+    },
+  };
+};
 
 /** The page: everything a browser needs, with addresses relative to wherever it is put. */
 const page: UserConfig = {
@@ -37,6 +53,7 @@ const terminal: UserConfig = {
 
 export default defineConfig(({ mode }) => ({
   ...(mode === "terminal" ? terminal : page),
+  plugins: [writtenFunctions()],
   test: {
     root: top,
     projects: [

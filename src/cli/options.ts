@@ -1,11 +1,11 @@
 import { readFileSync } from "node:fs";
 import { decodeFile } from "../notebook/decode";
-import { LiveNotebook } from "../notebook/live";
 import { parsePage } from "../notebook/page-csv";
 import { printOptions } from "../study/options/print";
 import { readOptions } from "../study/options/read";
 import { runOptions } from "../study/options/run";
 import { columnOf, rowsNamed } from "../study/rows";
+import { sourceFor } from "../study/source";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
 
@@ -33,7 +33,8 @@ export function calculateOptions(output: Output, folder: string, wishes: Options
     throw new Misuse(`${from} cannot be read; name a CSV file with a column option and Page.key columns.`);
   }
   const table = readOptions(notebook, from, parsePage(from, decodeFile(from, bytes)), column);
-  const run = runOptions(new LiveNotebook(notebook), column, table, rowsNamed(notebook, rows));
+  const wanted = rowsNamed(notebook, rows);
+  const run = runOptions(sourceFor(notebook, column, wanted), column, table, wanted);
   for (const text of printOptions(run)) output.write(text);
   run.runner.close();
 }

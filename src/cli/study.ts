@@ -1,7 +1,7 @@
-import { LiveNotebook } from "../notebook/live";
 import type { Notebook } from "../notebook/model";
 import { checkRows, columnOf, optionName, rowsNamed } from "../study/rows";
 import { type Runner, runnerOf } from "../study/runner";
+import { sourceFor } from "../study/source";
 import { type StudyInput, type Subject, subjectOf } from "../study/subject";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
@@ -26,8 +26,10 @@ export function openStudy(output: Output, folder: string, address: string): Open
   const { rows, option } = splitAddress(address);
   const column = columnOf(notebook, option);
   const named = rows === "checks" ? checkRows(notebook) : rowsNamed(notebook, rows);
-  const subject = subjectOf(new LiveNotebook(notebook), column, named);
-  return { notebook, option: optionName(notebook, column), subject, runner: runnerOf(subject.chain, notebook.pages) };
+  const source = sourceFor(notebook, column, named);
+  const subject = subjectOf(source, column, named);
+  const runner = runnerOf(subject.chain, source.notebook.pages);
+  return { notebook, option: optionName(notebook, column), subject, runner };
 }
 
 /** The place of an input that the person named. @throws Misuse when the results do not hang on it. */

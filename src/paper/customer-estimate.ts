@@ -49,7 +49,7 @@ function priceTable(asked: LinesAsked): string {
 function plan(asked: LinesAsked): string {
   const lines = asked.lines(["Estimate.order_date", "Estimate.haul_date", "Estimate.days"]);
   return table(
-    ["Plan", ""],
+    ["What", "When"],
     lines.map((line) => {
       const days =
         line.key === "days" && line.value.kind === "number"

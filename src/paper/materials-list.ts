@@ -6,72 +6,65 @@ import { basis, caution, signatures, table } from "./pieces";
 
 interface Group {
   readonly title: string;
-  readonly rows: readonly string[];
+  /** Rows of what is bought, with squares to tick. */
+  readonly order: readonly string[];
+  /** Rows that say which and how much, without squares. */
+  readonly about: readonly string[];
   /** Rows whose words stand beside these materials. */
   readonly cautions: readonly string[];
 }
 
 const groups: readonly Group[] = [
   {
-    title: "Thruster and tunnel",
-    rows: [
-      "Tunnel.diameter",
-      "Tunnel.outside",
-      "Tunnel.wall",
-      "Tunnel.stock",
-      "Fit.motor_mass",
-      "Estimate.scope_charger",
-    ],
+    title: "Thruster and tube",
+    order: ["Fit.motor_mass", "Tunnel.stock"],
+    about: ["Tunnel.diameter", "Tunnel.outside", "Tunnel.wall"],
     cautions: ["Job sheet.caution_lift"],
   },
   {
     title: "Glass, resin and filler",
-    rows: [
+    order: ["Joint.glass_packs", "Joint.resin_packs", "Joint.hardener", "Joint.filler"],
+    about: [
       "Joint.fabric",
       "Joint.glass",
       "Joint.glass_waste",
       "Joint.glass_pack",
-      "Joint.glass_packs",
       "Joint.resin",
       "Joint.resin_waste",
       "Joint.resin_pack",
-      "Joint.resin_packs",
-      "Joint.hardener",
-      "Joint.filler",
     ],
     cautions: ["Job sheet.caution_resin", "Job sheet.caution_hardener", "Job sheet.caution_pot"],
   },
   {
-    title: "Conductors, fuse, isolator, batteries",
-    rows: [
-      "Supply.area",
-      "Supply.legs",
-      "Supply.run",
-      "Supply.insulation",
-      "Supply.joints",
-      "Supply.fuse",
-      "Supply.breaking",
-      "Supply.isolator",
-      "Supply.isolator_short",
-      "Supply.V_nominal",
-      "Supply.series",
-      "Supply.parallel",
-      "Supply.capacity_each",
-      "Supply.cranking",
-      "Estimate.scope_batteries",
-      "Supply.charge_area",
-      "Supply.charge_run",
-    ],
+    title: "Conductors, fuse and isolator",
+    order: ["Supply.run", "Supply.joints", "Supply.fuse", "Supply.isolator"],
+    about: ["Supply.area", "Supply.legs", "Supply.insulation", "Supply.breaking", "Supply.isolator_short"],
     cautions: ["Job sheet.caution_fault"],
   },
   {
+    title: "Batteries and charging",
+    order: ["Supply.parallel", "Supply.charge_run"],
+    about: [
+      "Supply.series",
+      "Supply.V_nominal",
+      "Supply.capacity_each",
+      "Supply.cranking",
+      "Supply.charge_area",
+      "Estimate.scope_batteries",
+      "Estimate.scope_charger",
+    ],
+    cautions: [],
+  },
+  {
     title: "Coating",
-    rows: ["Estimate.scope_coating", "Estimate.coat_area"],
+    order: ["Estimate.coat_area"],
+    about: ["Estimate.scope_coating"],
     cautions: ["Job sheet.caution_paint"],
   },
   {
     title: "Lead times",
-    rows: [
+    order: [],
+    about: [
       "Estimate.order_date",
       "Estimate.lead_unit",
       "Estimate.lead_tube",
@@ -87,30 +80,32 @@ const groups: readonly Group[] = [
   },
 ];
 
-const row = (line: Line): string =>
+const material = (line: Line): string => box("td", {}, escaped(line.quantity), basis(line));
+
+const bought = (line: Line): string =>
   box(
     "tr",
     { "data-key": line.key },
-    box("td", {}, escaped(line.quantity), basis(line)),
-    box(
-      "td",
-      { class: line.value.kind === "number" && line.kind !== "check" ? "number" : undefined },
-      escaped(line.words),
-    ),
-    box("td", {}, tick),
-    box("td", {}, tick),
+    material(line),
+    says("td", line.words),
+    box("td", { class: "narrow" }, tick),
+    box("td", { class: "narrow" }, tick),
     box("td", { class: "pen" }),
   );
 
+const told = (line: Line): string => box("tr", { "data-key": line.key }, material(line), says("td", line.words));
+
 /** Everything to order and to have in the shed before the boat comes out, with squares for ordered and there. */
 export function materialsList(asked: LinesAsked): string {
-  const parts = groups.flatMap(({ title, rows, cautions }) => {
-    const lines = asked.lines(rows).filter(({ words }) => words !== "");
-    if (lines.length === 0) return [];
+  const parts = groups.flatMap(({ title, order, about, cautions }) => {
+    const there = (addresses: readonly string[]) => asked.lines(addresses).filter(({ words }) => words !== "");
+    const [toBuy, toKnow] = [there(order), there(about)];
+    if (toBuy.length + toKnow.length === 0) return [];
     return [
       says("h2", title),
       ...asked.lines(cautions).map(caution),
-      table(["Material", "Amount", "Ordered", "There", "Batch, supplier, date"], lines.map(row), [1]),
+      toBuy.length === 0 ? "" : table(["To order", "", "Ordered", "There", "Supplier, batch, date"], toBuy.map(bought)),
+      toKnow.length === 0 ? "" : table([toBuy.length === 0 ? "Plan" : "Which, and how much", ""], toKnow.map(told)),
     ];
   });
   return [...parts, signatures(["Stores"])].join("\n");

@@ -86,7 +86,7 @@ ${layout === "templates" ? templateStyle(size) : ""}
 ${top}
 ${missing === undefined ? "" : says("p", missing, "stop")}
 ${content}
-${says("p", `${aid} Units are metric.`)}
+${says("p", `${aid} Units are metric.`, "aid")}
 </body>
 </html>
 `;

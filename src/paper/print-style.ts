@@ -38,7 +38,7 @@ p { margin: 0 0 1.5mm; overflow-wrap: anywhere }
 .stop, .go { margin: 2mm 0; padding: 1.5mm 2.5mm; border: .35mm solid; overflow-wrap: anywhere; font-weight: 600 }
 .stop { border-width: 1.2mm }
 .caution { margin: 1.5mm 0; padding: 1mm 2.5mm; border-left: 2mm solid; background: #eee; print-color-adjust: exact;
-  -webkit-print-color-adjust: exact; break-inside: avoid; overflow-wrap: anywhere }
+  -webkit-print-color-adjust: exact; break-inside: avoid; break-after: avoid; overflow-wrap: anywhere }
 .caution b, .hold b { text-transform: uppercase; letter-spacing: .03em }
 .step { display: grid; grid-template-columns: 5mm 52mm 1fr; gap: 0 2.5mm; padding: 1mm 0; border-bottom: .15mm solid #888;
   break-inside: avoid; overflow-wrap: anywhere }
@@ -48,17 +48,19 @@ p { margin: 0 0 1.5mm; overflow-wrap: anywhere }
 .field.wide { flex: 2 }
 .field.tall { min-height: 16mm }
 .tick { display: inline-block; width: 3.6mm; height: 3.6mm; border: .3mm solid; vertical-align: -.5mm }
-table { width: 100%; margin: 1mm 0 2mm; border-collapse: collapse }
+table { width: 100%; table-layout: auto; margin: 1mm 0 2mm; border-collapse: collapse }
 thead { display: table-header-group }
 tr { break-inside: avoid }
 th, td { padding: .8mm 2mm .8mm 0; border-bottom: .15mm solid #888; text-align: left; vertical-align: top; overflow-wrap: anywhere }
 th { border-bottom: .35mm solid }
 .number { text-align: right; white-space: nowrap }
-td.pen { border: .2mm solid; height: 7mm; padding: .3mm 1mm; font-size: 7.5pt }
+.narrow { width: 17mm }
+td.pen { width: 34mm; border: .2mm solid; height: 7mm; padding: .3mm 1mm; font-size: 7.5pt }
 .sum td { border-top: .35mm solid; border-bottom: .35mm solid; font-weight: 600 }
 .short { font-weight: 600 }
 .figures { display: flex; gap: 4mm; align-items: flex-start; margin: 2mm 0; break-inside: avoid }
 .figures figure { flex: 0 0 calc(50% - 2mm); margin: 0; min-width: 0 }
 .figures svg { display: block; width: 100%; height: auto }
 figcaption { font-size: 7.5pt }
+.aid { margin-top: 4mm }
 .keep { break-inside: avoid }`;

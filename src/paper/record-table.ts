@@ -5,14 +5,17 @@ import { box, says } from "./markup";
 import { basis, caution, hold, step, table } from "./pieces";
 import { sectionsOf } from "./sections";
 
-/** Only what is typed in is read off the boat; the rest follows in the notebook. */
+/** What is read off the boat: an input that is still empty, or whose basis says so; limits and data sheets are not. */
+const isReading = ({ kind, words, basis: from }: Line): boolean =>
+  kind === "input" && (words === "" || /measured|record|kept/.test(from));
+
 const row = (line: Line): string =>
   box(
     "tr",
     { "data-key": line.key, class: line.outcome?.kind === "short" ? "short" : undefined },
     box("td", {}, escaped(line.quantity), basis(line)),
-    says("td", line.words || "\u2014", line.value.kind === "number" && line.kind !== "check" ? "number" : undefined),
-    line.kind === "input" ? box("td", { class: "pen" }) : says("td", ""),
+    says("td", line.words || "\u2014"),
+    isReading(line) ? box("td", { class: "pen" }) : says("td", ""),
   );
 
 function sectionBody(lines: readonly Line[]): string {
@@ -26,7 +29,7 @@ function sectionBody(lines: readonly Line[]): string {
   };
   return [
     ...others.map(piece),
-    rows.length === 0 ? "" : table(["Quantity", "In the notebook", "Read, by pen"], rows.map(row), [1]),
+    rows.length === 0 ? "" : table(["Quantity", "In the notebook", "Read, by pen"], rows.map(row)),
   ].join("\n");
 }
 

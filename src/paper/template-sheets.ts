@@ -19,14 +19,19 @@ export function templateStyle(size: SheetSize): string {
 .template { position: relative; break-before: page; break-inside: avoid; overflow: hidden; line-height: 0 }
 .template.upright { page: upright; width: ${width}mm; height: ${height - 0.2}mm }
 .template.lying { page: lying; width: ${height}mm; height: ${width - 0.2}mm }
-.template p { position: absolute; left: 116mm; right: 11mm; bottom: 10.2mm; margin: 0; max-height: 6.8mm; overflow: hidden; font-size: 6pt; line-height: 2.25mm }`;
+.template p { position: absolute; left: 116mm; right: 11mm; bottom: 10.2mm; margin: 0; max-height: 5.6mm; overflow: hidden; font-size: 6.5pt; line-height: 2.7mm }`;
 }
 
 function sheetsOf(template: Template, size: SheetSize, margin: string): string[] {
   return templateSheets(template, size).map((svg, i, all) => {
     const [, width = "0", height = "0"] = /width="([\d.]+)mm" height="([\d.]+)mm"/.exec(svg) ?? [];
     const way = Number(width) > Number(height) ? "lying" : "upright";
-    return box("section", { class: `template ${way}` }, svg, says("p", `${margin}; sheet ${i + 1} of ${all.length}`));
+    return box(
+      "section",
+      { class: `template ${way}` },
+      svg,
+      says("p", `${margin}; planning aid; sheet ${i + 1} of ${all.length}`),
+    );
   });
 }
 
@@ -59,7 +64,7 @@ export function fullSize(asked: LinesAsked, size: SheetSize, margin: string): st
     ),
     warned(
       "cut once",
-      "the templates hold for a flat side only; offer them up, measure both holes from inside and outside, and cut nothing before the two agree.",
+      "a template holds for the side of the hull that is named on it; offer it up, measure both holes from inside and outside, and cut nothing before the two agree.",
     ),
     ...(dust ? [caution(dust)] : []),
     ...(agree ? [box("p", {}, says("b", agree.quantity), ` ${escaped(agree.words)}`)] : []),

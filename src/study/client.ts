@@ -6,7 +6,7 @@ import type { Subject } from "./subject";
 /** The part of a worker that is used here; a test puts its own in its place. */
 export interface StudyPort {
   postMessage(request: StudyRequest): void;
-  onmessage: ((event: { readonly data: StudyReply }) => void) | null;
+  addEventListener(type: "message", listener: (event: MessageEvent<StudyReply>) => void): void;
 }
 
 export interface AskWishes {
@@ -38,7 +38,7 @@ export class StudyClient {
   private readonly readies: ((ready: Ready) => void)[] = [];
 
   constructor(private readonly port: StudyPort) {
-    port.onmessage = ({ data }) => this.take(data);
+    port.addEventListener("message", ({ data }) => this.take(data));
   }
 
   /** Gives the worker what is studied; again after every change of the notebook, which stops all studies. */

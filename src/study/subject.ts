@@ -1,8 +1,7 @@
-import type { LiveNotebook } from "../notebook/live";
 import { lead, type Notebook, textAt } from "../notebook/model";
 import { rowEntry } from "../notebook/row-entry";
 import { rowKind } from "../notebook/rows";
-import { type Chain, chainOf, plainOf } from "./kernel/chain";
+import { type Chain, chainOf, type FormulaSource, plainOf } from "./kernel/chain";
 import type { Plain } from "./kernel/plain";
 import { cellOf, quantityOf, type StudyRow, unitOf } from "./rows";
 
@@ -56,11 +55,11 @@ function inputOf(notebook: Notebook, { cell, name, value }: Chain["inputs"][numb
  *
  * @throws Refusal when the chain cannot be followed.
  */
-export function subjectOf(live: LiveNotebook, column: number, rows: readonly StudyRow[]): Subject {
-  const { notebook } = live;
+export function subjectOf(source: FormulaSource, column: number, rows: readonly StudyRow[]): Subject {
+  const { notebook } = source;
   const asked = rows.filter(({ page, row }) => rowKind(page, row) !== "check" || textAt(page, row, column) !== "");
   const chain = chainOf(
-    live,
+    source,
     column,
     asked.map((row) => cellOf(row, column)),
   );

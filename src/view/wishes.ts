@@ -10,6 +10,7 @@ import type { Keeper } from "./keeping/keeper";
 export interface Wishes {
   readonly options: () => void;
   readonly units: () => void;
+  readonly paper: () => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
   readonly notebooks: () => void;
@@ -37,10 +38,12 @@ async function exportPage(desk: Desk, what: "typed" | "values"): Promise<void> {
 export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keeper): Wishes {
   const options = () => inBackground(import("./dialogs/options").then(({ openOptions }) => openOptions(desk)));
   const units = () => inBackground(import("./dialogs/units").then(({ openUnits }) => openUnits(desk)));
+  const paper = () => inBackground(import("./dialogs/paper").then(({ openPaper }) => openPaper(desk)));
   const toCells = () => grid()?.focus();
   return {
     options,
     units,
+    paper,
     toCells,
     menu: (x, y) => {
       const box = grid()?.cellBox;

@@ -75,14 +75,18 @@ class Recalculation {
   }
 }
 
-/** Inputs that change without any check failing or table ending, so that nothing stops half way. */
-const steady: RandomWishes = { near: 0.004, whole: 1, picks: false };
-
 /** Random sets near the worked inputs, so that no run can rest on the last one's numbers. */
 const setsOf = (live: LiveNotebook, chain: Chain, count: number, seed: number, how: RandomWishes): Plain[][] => {
   const random = seeded(seed);
   return Array.from({ length: count }, () => randomInputs(random, live.notebook, chain, how));
 };
+
+/** Random sets with a number for every result that has one in the notebook, so that no run stops half way. */
+function steadySets(live: LiveNotebook, chain: Chain, count: number, seed: number): Plain[][] {
+  const sets = setsOf(live, chain, 4 * count, seed, { near: 0.004, whole: 1, picks: false });
+  const { run } = compileKernel(chain, "text", kindsIn(sets));
+  return sets.filter((values) => !run(values).some((value) => Number.isNaN(value))).slice(0, count);
+}
 
 function sameBits(live: LiveNotebook, chain: Chain, count: number): string {
   const sets = [
@@ -115,7 +119,7 @@ function sameBits(live: LiveNotebook, chain: Chain, count: number): string {
 }
 
 function timed(live: LiveNotebook, chain: Chain, byHand: boolean, rounds: number): string {
-  const sets = setsOf(live, chain, 50, 5, steady);
+  const sets = steadySets(live, chain, 50, 5);
   const kinds = kindsIn(sets);
   const engine = new Recalculation(live, chain);
   const kernel = (variant: Kernel["variant"]): Contender => {
@@ -170,7 +174,7 @@ const loop = (runs: number, body: (i: number) => void): void => {
 
 /** Largest difference between the chain by hand and the kernel, as a share. */
 function handIsRight(live: LiveNotebook, chain: Chain): number {
-  const sets = setsOf(live, chain, 200, 9, steady);
+  const sets = steadySets(live, chain, 200, 9);
   const { run } = compileKernel(chain, "text", kindsIn(sets));
   return Math.max(
     ...sets.map((values) => {

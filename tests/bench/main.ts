@@ -1,16 +1,41 @@
 import { resolve } from "node:path";
 import { kernelBench } from "./kernel";
 import { machineLine } from "./measure";
+import { optionsBench, optionsRun } from "./options";
+import { spreadBench } from "./spread";
 
-const top = process.env.ATHWART_TOP ?? process.cwd();
-const sheets = (name: string) => resolve(top, "sheets", name);
-const [only = "kernel", ...more] = process.argv.slice(2);
-const quick = more.includes("--quick");
+const sheets = (name: string) => resolve("sheets", name);
+const notebooks = ["three-hulls", "one-hull-three-layouts"];
 
-console.log(machineLine());
-if (only === "kernel" || only === "all") {
-  for (const name of ["three-hulls", "one-hull-three-layouts"]) {
-    console.log(`\n== ${name}\n`);
-    console.log(kernelBench(sheets(name), { sets: quick ? 200 : 10_000, rounds: quick ? 9 : 11 }));
+/** Everything that is measured, by name; `--quick` takes fewer sets and sizes, not fewer rounds. */
+const parts: Readonly<Record<string, (quick: boolean) => void | Promise<void>>> = {
+  kernel: (quick) => {
+    for (const name of notebooks) {
+      console.log(`\n== Kernel, ${name}\n\n${kernelBench(sheets(name), { sets: quick ? 200 : 10_000, rounds: 11 })}`);
+    }
+  },
+  spread: () => {
+    for (const name of notebooks) console.log(`\n== Spread, ${name}\n\n${spreadBench(sheets(name), 9)}`);
+  },
+  options: (quick) => {
+    const counts = quick ? [10, 100, 1000] : [10, 100, 1000, 10_000];
+    console.log(`\n== Options in and out, three-hulls\n\n${optionsBench(sheets("three-hulls"), 9, counts)}`);
+  },
+  browser: async () => {
+    // Loaded when it is asked for: it needs a browser and the builder.
+    const { browserBench } = await import("./browser");
+    console.log(`\n== In Chromium\n\n${await browserBench(9)}`);
+  },
+};
+
+const [first, ...more] = process.argv.slice(2);
+if (first === "options-run") {
+  const [folder = "", what = "", count = "", file = ""] = more;
+  optionsRun(folder, what, Number(count), file);
+} else {
+  const named = [first, ...more].filter((word) => word !== undefined && word in parts);
+  console.log(machineLine());
+  for (const name of named.length > 0 ? named : Object.keys(parts)) {
+    await parts[name ?? ""]?.(process.argv.includes("--quick"));
   }
 }

@@ -15,7 +15,7 @@ export interface Timing {
   readonly rounds: readonly number[];
 }
 
-const median = (values: readonly number[]): number => {
+export const median = (values: readonly number[]): number => {
   const sorted = [...values].sort((a, b) => a - b);
   return ((sorted[(sorted.length - 1) >> 1] ?? 0) + (sorted[sorted.length >> 1] ?? 0)) / 2;
 };

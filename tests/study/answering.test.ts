@@ -2,20 +2,26 @@ import { expect, it } from "vitest";
 import { LiveNotebook } from "../../src/notebook/live";
 import { answering } from "../../src/study/answering";
 import { Stopped, StudyClient, type StudyPort } from "../../src/study/client";
+import type { StudyReply } from "../../src/study/messages";
 import { columnOf, rowsNamed } from "../../src/study/rows";
 import { subjectOf } from "../../src/study/subject";
 import { sample } from "../notebook/sample";
 
 /** A client and the worker's side, joined by copies of their messages, as a worker would get them. */
 function joined(): StudyClient {
-  const port: StudyPort = { postMessage: () => undefined, onmessage: null };
+  let listen: (event: MessageEvent<StudyReply>) => void = () => undefined;
   const answer = answering((reply) => {
     const data = structuredClone(reply);
-    setTimeout(() => port.onmessage?.({ data }), 0);
+    setTimeout(() => listen(new MessageEvent("message", { data })), 0);
   });
-  port.postMessage = (request) => {
-    const copy = structuredClone(request);
-    setTimeout(() => answer(copy), 0);
+  const port: StudyPort = {
+    postMessage: (request) => {
+      const copy = structuredClone(request);
+      setTimeout(() => answer(copy), 0);
+    },
+    addEventListener: (_type, listener) => {
+      listen = listener;
+    },
   };
   return new StudyClient(port);
 }

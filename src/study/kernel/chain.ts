@@ -1,7 +1,6 @@
 // Past 150 lines: one walk through the cells of an option, with its refusals.
 import { contentOf } from "../../engine/content";
 import type { Parsed, ParsedCell } from "../../engine/parsed";
-import type { LiveNotebook } from "../../notebook/live";
 import { firstOption, isOptionPage, lead, type Notebook, type Position, textAt } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
 import type { Plain } from "./plain";
@@ -34,6 +33,13 @@ export interface Chain {
   /** Formula cells, every one behind the cells that it uses. */
   readonly formulas: readonly FormulaCell[];
   readonly wanted: readonly ChainCell[];
+}
+
+/** Where formulas are read from: an open notebook, or one that is only read. */
+export interface FormulaSource {
+  readonly notebook: Notebook;
+  readonly parsed: (at: Position) => Parsed | undefined;
+  readonly isSpilled: (at: Position) => boolean;
 }
 
 /** A block of more cells than this is not walked through. */
@@ -102,8 +108,8 @@ function nameOf(notebook: Notebook, cell: ParsedCell): string {
  * @throws Refusal for a ring, a result that spills over several cells, a block that is far too large, or when
  * the engine does not show how it reads a formula.
  */
-export function chainOf(live: LiveNotebook, column: number, wanted: readonly Position[]): Chain {
-  const { notebook } = live;
+export function chainOf(source: FormulaSource, column: number, wanted: readonly Position[]): Chain {
+  const { notebook } = source;
   const pages = notebook.pages.map(({ name }) => name);
   const [inputs, fixed, formulas]: [TypedCell[], TypedCell[], FormulaCell[]] = [[], [], []];
   const state = new Map<string, "open" | "done">();
@@ -126,9 +132,9 @@ export function chainOf(live: LiveNotebook, column: number, wanted: readonly Pos
     const page = notebook.pages[cell.sheet];
     const at = { page: page?.id ?? "", row: cell.row, column: cell.column };
     const text = page ? textAt(page, cell.row, cell.column) : "";
-    if (live.isSpilled(at)) refuse("it shows a part of another cell's result");
+    if (source.isSpilled(at)) refuse("it shows a part of another cell's result");
     if (contentOf(text).kind === "formula") {
-      const tree = live.parsed(at) ?? refuse("the engine does not show how it reads the formula");
+      const tree = source.parsed(at) ?? refuse("the engine does not show how it reads the formula");
       let cells: readonly ParsedCell[] = [];
       try {
         cells = cellsOf(tree);

@@ -152,10 +152,17 @@ function dateText(value: number): string | number {
   return new Date(dayZero + value * dayLength).toISOString().slice(0, 10);
 }
 
+/** Up to so many digits, printing a number's digits and printing the number itself give the same. */
+const exactDigits = 1e15;
+
 /** A number with so many digits after the point, as TEXT with `0` or `0.00` prints it. */
 function digitsText(value: number, digits: number): string | number {
   if (isError(value)) return value;
-  const [whole = "", part = ""] = String(Number(value.toFixed(digits))).split(".");
+  const fixed = value.toFixed(digits);
+  if (digits <= 6 && Math.abs(value) * 10 ** digits < exactDigits) {
+    return fixed.startsWith("-") && Number(fixed) === 0 ? fixed.slice(1) : fixed;
+  }
+  const [whole = "", part = ""] = String(Number(fixed)).split(".");
   // Beyond 21 digits a power of ten follows the point; it is left there, as the engine leaves it.
   return `${whole}${digits === 0 ? "" : "."}${part.padEnd(digits, "0")}`;
 }

@@ -6,6 +6,7 @@ import { Fault } from "../../formula/fault";
 import type { Slots } from "../../formula/run";
 import type { Answer, Given } from "../../formula/value";
 import { isError, type Plain } from "./plain";
+import { type Written, written } from "./written";
 
 type GetGiven = () => Plain | readonly Plain[];
 
@@ -27,7 +28,7 @@ const hasError = (given: Plain | readonly Plain[]): boolean =>
  *
  * @param surelyNumber for each argument, whether it can be nothing but a number or an error.
  */
-export function namedCall(
+export function callBySteps(
   definition: AnyDefinition,
   given: readonly GetGiven[],
   surelyNumber: readonly boolean[],
@@ -62,4 +63,37 @@ export function namedCall(
     const answer = slots[result] as Answer;
     return typeof answer === "number" ? answer - answer + answer : answer;
   };
+}
+
+const none: GetGiven = () => null;
+
+/** Calls with few arguments are written out, so that nothing is packed into a list for them. */
+function callWritten(fn: Written, given: readonly GetGiven[]): () => Answer {
+  const [a = none, b = none, c = none, d = none, e = none, f = none] = given;
+  switch (given.length) {
+    case 1:
+      return () => fn(a());
+    case 2:
+      return () => fn(a(), b());
+    case 3:
+      return () => fn(a(), b(), c());
+    case 4:
+      return () => fn(a(), b(), c(), d());
+    case 5:
+      return () => fn(a(), b(), c(), d(), e());
+    case 6:
+      return () => fn(a(), b(), c(), d(), e(), f());
+    default:
+      return () => fn(...given.map((get) => get()));
+  }
+}
+
+/** A call of a named function: as plain code where the build has written it, else from its steps. */
+export function namedCall(
+  definition: AnyDefinition,
+  given: readonly GetGiven[],
+  surelyNumber: readonly boolean[],
+): () => Answer {
+  const fn = written.get(definition.name);
+  return fn ? callWritten(fn, given) : callBySteps(definition, given, surelyNumber);
 }

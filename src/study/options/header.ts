@@ -23,8 +23,7 @@ function unitTrouble(written: string, own: string): string {
 const sameUnit = (a: string, b: string): boolean =>
   a === b || (a !== "" && b !== "" && convertUnit(1, a, b) === 1 && convertUnit(0, a, b) === 0);
 
-function rowOf(notebook: Notebook, where: string, name: string): StudyRow {
-  const all = keyedRows(notebook);
+function rowOf(all: readonly StudyRow[], where: string, name: string): StudyRow {
   const found = all.find((row) => row.name.toLowerCase() === name.toLowerCase());
   if (found) return found;
   const near = namesNear(
@@ -45,11 +44,12 @@ export function headerRows(notebook: Notebook, file: string, header: readonly st
   if (header[0]?.trim().toLowerCase() !== optionHeader) {
     throw new Refusal(`${file}, row 1: the first column is "${header[0] ?? ""}"; it must be ${optionHeader}.`);
   }
+  const all = keyedRows(notebook);
   const rows = header.slice(1).map((cell, i) => {
     const where = `${file}, row 1, column ${i + 2}`;
     const [, name = "", unit] = parts.exec(cell) ?? [];
     if (name === "") throw new Refusal(`${where}: the column has no name; write Page.key.`);
-    const row = rowOf(notebook, where, name);
+    const row = rowOf(all, where, name);
     const own = unitOf(row);
     if (unit !== undefined && !sameUnit(unit.trim(), own)) {
       throw new Refusal(`${where}, ${row.name}: ${unitTrouble(unit.trim(), own)}.`);

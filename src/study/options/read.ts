@@ -20,20 +20,30 @@ function numberTrouble(text: string, unit: string): string {
   return `"${text}" is not a plain number; ${advice}`;
 }
 
+/** What is known of a column before its cells are read. */
+interface TableColumn {
+  readonly name: string;
+  readonly unit: string;
+  readonly choices: ReadonlySet<string> | undefined;
+}
+
+function columnFor(notebook: Notebook, row: StudyRow): TableColumn {
+  const choices = rowEntry(notebook, row.page, row.row)?.choices;
+  return { name: row.name, unit: unitOf(row), choices: choices && new Set(choices.map(String)) };
+}
+
 /** Reads one cell. @throws Refusal for text where a number is due, and for what is not among the row's choices. */
-function readCell(notebook: Notebook, row: StudyRow, where: string, cell: string): Plain | undefined {
+function readCell({ name, unit, choices }: TableColumn, where: () => string, cell: string): Plain | undefined {
   const text = cell.trim();
   if (text === "") return undefined;
-  const choices = rowEntry(notebook, row.page, row.row)?.choices;
-  if (choices && !choices.some((choice) => String(choice) === text)) {
-    throw new Refusal(`${where}, ${row.name}: "${text}" is not a choice (allowed ${choices.join(", ")}).`);
+  if (choices && !choices.has(text)) {
+    throw new Refusal(`${where()}, ${name}: "${text}" is not a choice (allowed ${[...choices].join(", ")}).`);
   }
-  const unit = unitOf(row);
   // Rows without a unit hold words, sizes by name and flags; all others hold numbers.
-  if (unit !== "" && plainNumberOf(text) === undefined) {
-    throw new Refusal(`${where}, ${row.name}: ${numberTrouble(text, unit === "1" ? "" : unit)}.`);
-  }
-  return plainOf(text);
+  if (unit === "") return plainOf(text);
+  const value = plainNumberOf(text);
+  if (value === undefined) throw new Refusal(`${where()}, ${name}: ${numberTrouble(text, unit === "1" ? "" : unit)}.`);
+  return value;
 }
 
 /**
@@ -46,6 +56,7 @@ function readCell(notebook: Notebook, row: StudyRow, where: string, cell: string
 export function readOptions(notebook: Notebook, file: string, table: readonly Row[], column: number): OptionTable {
   const [header = [], ...lines] = table;
   const rows = headerRows(notebook, file, header, column);
+  const columns = rows.map((row) => columnFor(notebook, row));
   const seen = new Map<string, number>();
   const options = lines.flatMap((cells, i) => {
     const line = i + 2;
@@ -55,8 +66,8 @@ export function readOptions(notebook: Notebook, file: string, table: readonly Ro
     const before = seen.get(name.toLowerCase());
     if (before !== undefined) throw new Refusal(`${file}, row ${line}: "${name}" stands in row ${before} already.`);
     seen.set(name.toLowerCase(), line);
-    const values = rows.map((row, k) =>
-      readCell(notebook, row, `${file}, row ${line}, column ${k + 2}`, cells[k + 1] ?? ""),
+    const values = columns.map((column, k) =>
+      readCell(column, () => `${file}, row ${line}, column ${k + 2}`, cells[k + 1] ?? ""),
     );
     return [{ name, values }];
   });

@@ -1,5 +1,5 @@
 import type { CellValue } from "../../engine/value";
-import type { LiveNotebook } from "../../notebook/live";
+import type { FormulaSource } from "../kernel/chain";
 import { isError, kindsIn, type Plain } from "../kernel/plain";
 import type { StudyRow } from "../rows";
 import { type Runner, runnerOf } from "../runner";
@@ -42,15 +42,15 @@ function inputsOf(subject: Subject, table: OptionTable): (values: readonly (Plai
  * @param wanted rows to give, in this order.
  */
 export function runOptions(
-  live: LiveNotebook,
+  source: FormulaSource,
   column: number,
   table: OptionTable,
   wanted: readonly StudyRow[],
 ): OptionRun {
-  const subject = subjectOf(live, column, wanted);
+  const subject = subjectOf(source, column, wanted);
   const inputs = inputsOf(subject, table);
   const inputKinds = kindsIn([valuesOf(subject), ...table.options.map(({ values }) => inputs(values))]);
-  const runner = runnerOf(subject.chain, live.notebook.pages, inputKinds);
+  const runner = runnerOf(subject.chain, source.notebook.pages, inputKinds);
   function* results(): Generator<OptionResults, void, void> {
     for (const { name, values } of table.options) {
       const given = inputs(values);

@@ -57,9 +57,9 @@ function supplyOf({ supply }: Hull) {
   const motorVolts = open - (current * outside) / 1000;
   const drop = conductors * supply.I_run;
   const byShip = supply.carry_rule === "ship table";
-  const gaugeCarry = gaugeAmps.get(String(supply.insulation))?.get(supply.gauge) as number;
+  const gaugeCarry = gaugeAmps.get(supply.insulation)?.get(supply.gauge) as number;
   const carry = byShip
-    ? (shipAmps.get(String(supply.ship_class))?.get(supply.area) as number) *
+    ? (shipAmps.get(supply.ship_class)?.get(supply.area) as number) *
       Math.sqrt((supply.ship_class - supply.ship_ambient) / (supply.ship_class - 45)) *
       supply.legs
     : (supply.engine_space ? gaugeCarry * (engineFactor.get(supply.insulation) as number) : gaugeCarry) * supply.legs;

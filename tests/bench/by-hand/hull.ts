@@ -88,7 +88,7 @@ export function hullOf(value: (address: string) => unknown): Hull {
     Object.fromEntries(names.map((name) => [name, number(`${page}.${name}`)])) as Numbers<Names>;
   const words = <Names extends readonly string[]>(page: string, names: Names): Words<Names> =>
     Object.fromEntries(names.map((name) => [name, String(value(`${page}.${name}`))])) as Words<Names>;
-  return {
+  const hull: Hull = {
     boat: numbers("Boat", boat),
     supply: {
       ...numbers("Supply", supply),
@@ -105,4 +105,6 @@ export function hullOf(value: (address: string) => unknown): Hull {
       high: number(`Estimate.${name}_high`),
     })),
   };
+  // Read back from text, all hulls have their fields in the same places, as objects of one class would.
+  return JSON.parse(JSON.stringify(hull)) as Hull;
 }

@@ -17,17 +17,27 @@ const byKey = (table: Table, column: string): ReadonlyMap<string | number, numbe
   const at = Object.keys(table.columns).indexOf(column) + 1;
   return new Map(table.rows.map((row) => [row[0], row[at] as number]));
 };
-const byColumn = (table: Table): ReadonlyMap<string, ReadonlyMap<string | number, number>> =>
-  new Map(Object.keys(table.columns).map((column) => [column, byKey(table, column)]));
-const points = (table: Table): readonly (readonly [number, number])[] =>
-  table.rows.map((row) => [row[0] as number, row[1] as number]);
+const byColumn = <Key>(
+  table: Table,
+  key: (column: string) => Key,
+): ReadonlyMap<Key, ReadonlyMap<string | number, number>> =>
+  new Map(Object.keys(table.columns).map((column) => [key(column), byKey(table, column)]));
+/** Points of a curve, x and y apart. */
+interface Curve {
+  readonly xs: readonly number[];
+  readonly ys: readonly number[];
+}
+const points = (table: Table): Curve => ({
+  xs: table.rows.map((row) => row[0] as number),
+  ys: table.rows.map((row) => row[1] as number),
+});
 
 export const upperWind = byKey(beaufort, "upper");
 export const flexible = byKey(conductorResistance, "flexible");
-export const gaugeAmps = byColumn(carryingCurrent);
+export const gaugeAmps = byColumn(carryingCurrent, Number);
 export const engineFactor = byKey(engineSpaceFactors, "factor");
-export const shipAmps = byColumn(shipCableCurrent);
-export const fractions = byColumn(fibreFraction);
+export const shipAmps = byColumn(shipCableCurrent, Number);
+export const fractions = byColumn(fibreFraction, String);
 export const fuses: ReadonlyMap<string, readonly number[]> = new Map([
   ["NEC", fuseRatingsNec.rows.map(([rating]) => Number(rating))],
   ["R10", fuseRatingsR10.rows.map(([rating]) => Number(rating))],
@@ -36,12 +46,13 @@ export const drag = points(crossFlow);
 export const entry = points(entryLoss);
 export const viscosity = points(seaViscosity);
 
-/** Straight line between two points of a table; the last value beyond its end. */
-export function between(table: readonly (readonly [number, number])[], x: number): number {
-  for (let i = 1; i < table.length; i++) {
-    const [x0, y0] = table[i - 1] as readonly [number, number];
-    const [x1, y1] = table[i] as readonly [number, number];
-    if (x <= x1) return y0 + ((x - x0) / (x1 - x0)) * (y1 - y0);
-  }
-  return (table.at(-1) as readonly [number, number])[1];
+/** Straight line between two points of a curve; the last value beyond its end. */
+export function between({ xs, ys }: Curve, x: number): number {
+  const last = xs.length - 1;
+  if (x > (xs[last] as number)) return ys[last] as number;
+  let i = 1;
+  while (i < last && x > (xs[i] as number)) i++;
+  const x0 = xs[i - 1] as number;
+  const y0 = ys[i - 1] as number;
+  return y0 + ((x - x0) / ((xs[i] as number) - x0)) * ((ys[i] as number) - y0);
 }

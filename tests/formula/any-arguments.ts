@@ -67,7 +67,7 @@ function proper(random: () => number, argument: Argument, name: string): Given {
 }
 
 /** One random value for each argument: mostly proper, some left blank, some of `hostile`. */
-export const randomArguments = (random: () => number, definition: AnyDefinition, bad: number): Given[] =>
+export const anyArguments = (random: () => number, definition: AnyDefinition, bad: number): Given[] =>
   Object.entries(definition.args).map(([name, argument]) => {
     const kind = random();
     if (kind < bad) return random() < 0.9 ? pick(random, hostile) : [pick(random, hostile), pick(random, hostile)];
