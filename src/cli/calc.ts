@@ -17,7 +17,7 @@ import {
 import { columnName, pagePrefix } from "../notebook/references";
 import { rowEntry } from "../notebook/row-entry";
 import { positionOf, readAddress, rowKind } from "../notebook/rows";
-import { outcomeOf, outcomeWords } from "../notebook/verdict";
+import { outcomeAt, outcomeWords } from "../notebook/verdict";
 import { readFolder } from "./folder";
 import { columns, Misuse, type Output } from "./output";
 
@@ -98,7 +98,7 @@ function optionPageText(live: LiveNotebook, page: Page): string {
       if (value.kind === "error" && beganIn(value, page, row, firstOption + i)) {
         errors.push(`${page.name}.${cells[lead.key]}@${option}: ${value.code} ${value.sentence}`);
       }
-      return kind === "check" ? outcomeWords(outcomeOf(value, live.text(at))) : displayValue(value, entry?.digits);
+      return kind === "check" ? outcomeWords(outcomeAt(live, at)) : displayValue(value, entry?.digits);
     });
     return [...cells.slice(0, lead.basis), ...shown, cells[lead.basis] ?? ""];
   });

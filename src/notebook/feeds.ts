@@ -1,5 +1,5 @@
 import { isFormula } from "../engine/content";
-import { columnsOf, type Notebook, type Page, type Position, pageById, pageByName, textAt } from "./model";
+import { columnsOf, type Notebook, type Page, type Position, pageById, pageByName, type Row, textAt } from "./model";
 import { type Reference, referencesOf } from "./references";
 
 /** What cells depend on and what depends on them, over all pages of a notebook. */
@@ -36,20 +36,41 @@ function feeding(notebook: Notebook, at: Position): readonly Position[] {
   return [...new Map(cells.map((cell) => [keyOf(cell), cell])).values()];
 }
 
-function readers(notebook: Notebook): ReadonlyMap<string, readonly Position[]> {
-  const found = new Map<string, Position[]>();
+/** A formula of a row and what it refers to. */
+interface Reading {
+  readonly column: number;
+  readonly references: readonly Reference[];
+}
+
+// Rows are shared from one state of a notebook to the next, so that an edit reads one row anew and not them all.
+const readings = new WeakMap<Row, readonly Reading[]>();
+
+function readingsOf(row: Row): readonly Reading[] {
+  const old = readings.get(row);
+  if (old) return old;
+  const found = row.flatMap((text, column) => (isFormula(text) ? [{ column, references: referencesOf(text) }] : []));
+  readings.set(row, found);
+  return found;
+}
+
+/** The readers of every cell: by page, then by the cell's place in reading order. */
+function readers(notebook: Notebook): ReadonlyMap<string, ReadonlyMap<number, readonly Position[]>> {
+  const widths = new Map(notebook.pages.map((page) => [page.id, columnsOf(page)]));
+  const found = new Map(notebook.pages.map(({ id }) => [id, new Map<number, Position[]>()]));
   for (const page of notebook.pages) {
     page.rows.forEach((cells, row) => {
-      cells.forEach((text, column) => {
-        if (!isFormula(text)) return;
+      for (const { column, references } of readingsOf(cells)) {
         const reader = { page: page.id, row, column };
-        for (const cell of feeding(notebook, reader)) {
-          const key = keyOf(cell);
-          const known = found.get(key);
-          if (known) known.push(reader);
-          else found.set(key, [reader]);
+        for (const reference of references) {
+          for (const cell of cellsOf(notebook, page, reference)) {
+            const places = found.get(cell.page);
+            const place = cell.row * (widths.get(cell.page) ?? 0) + cell.column;
+            const known = places?.get(place);
+            if (!known) places?.set(place, [reader]);
+            else if (known.at(-1) !== reader) known.push(reader);
+          }
         }
-      });
+      }
     });
   }
   return found;
@@ -61,12 +82,14 @@ const known = new WeakMap<Notebook, Feeds>();
 export function feedsOf(notebook: Notebook): Feeds {
   const old = known.get(notebook);
   if (old) return old;
-  let read: ReadonlyMap<string, readonly Position[]> | undefined;
+  let read: ReturnType<typeof readers> | undefined;
   const feeds: Feeds = {
     feeding: (at) => feeding(notebook, at),
-    fedBy: (at) => {
+    fedBy: ({ page: id, row, column }) => {
+      const page = pageById(notebook, id);
+      if (!page || column >= columnsOf(page)) return [];
       read ??= readers(notebook);
-      return read.get(keyOf(at)) ?? [];
+      return read.get(id)?.get(row * columnsOf(page) + column) ?? [];
     },
   };
   known.set(notebook, feeds);

@@ -1,7 +1,8 @@
 import type { CellValue } from "../engine/value";
 import type { LiveNotebook } from "./live";
-import { firstOption, isOptionPage, lead, optionsOf, type Page } from "./model";
+import { firstOption, isOptionPage, lead, optionsOf, type Page, type Position } from "./model";
 import { rowKind } from "./rows";
+import { missingBehind } from "./unfilled";
 
 /** How a check comes out: a margin of at least 0 holds. */
 export type Outcome =
@@ -39,6 +40,14 @@ export function outcomeOf(value: CellValue, text: string): Outcome {
   }
 }
 
+/** Judges a margin cell of an open notebook; one that counts a missing input as 0 stands open, whatever its number. */
+export function outcomeAt(live: LiveNotebook, at: Position): Outcome {
+  const outcome = outcomeOf(live.value(at), live.text(at));
+  if (outcome.kind !== "holds" && outcome.kind !== "short") return outcome;
+  const missing = missingBehind(live, at);
+  return missing === undefined ? outcome : { kind: "open", why: `${missing} is blank` };
+}
+
 /** A share in whole percent that never rounds a shortfall to nothing. */
 function percent(share: number): string {
   const size = Math.abs(share) * 100;
@@ -67,8 +76,7 @@ export function checksOf(live: LiveNotebook, page: Page, option: string): Check[
   const column = firstOption + optionsOf(live.notebook).indexOf(option);
   return page.rows.flatMap((cells, row) => {
     if (rowKind(page, row) !== "check") return [];
-    const text = cells[column] ?? "";
-    const outcome = outcomeOf(live.value({ page: page.id, row, column }), text);
+    const outcome = outcomeAt(live, { page: page.id, row, column });
     return outcome.kind === "none" ? [] : [{ page, row, column, quantity: cells[lead.quantity] ?? "", outcome }];
   });
 }

@@ -1,9 +1,9 @@
 import type { CellValue } from "../engine/value";
 import type { LiveNotebook } from "../notebook/live";
-import { firstOption, isOptionPage, lead, optionsOf, type Page, pageByName, textAt } from "../notebook/model";
+import { firstOption, isOptionPage, lead, optionsOf, type Page, pageByName } from "../notebook/model";
 import { rowEntry } from "../notebook/row-entry";
 import { type RowKind, rowKind, rowOfKey } from "../notebook/rows";
-import { type Outcome, outcomeOf, outcomeWords } from "../notebook/verdict";
+import { type Outcome, outcomeAt, outcomeWords } from "../notebook/verdict";
 import { numberWords, unitWords } from "./unit-words";
 
 /** A row of an option page as it goes on paper, for one option. */
@@ -42,7 +42,7 @@ function lineAt(live: LiveNotebook, page: Page, row: number, column: number): Li
   const unit = cells[lead.unit] ?? "";
   const kind = rowKind(page, row);
   const value = live.value({ page: page.id, row, column });
-  const outcome = kind === "check" ? outcomeOf(value, textAt(page, row, column)) : undefined;
+  const outcome = kind === "check" ? outcomeAt(live, { page: page.id, row, column }) : undefined;
   const digits = rowEntry(live.notebook, page, row)?.digits;
   return {
     kind,

@@ -2,9 +2,9 @@
 import type { CellValue } from "../engine/value";
 import { sameValue } from "../engine/value";
 import type { LiveNotebook } from "../notebook/live";
-import { firstOption, optionsOf, textAt } from "../notebook/model";
+import { firstOption, optionsOf } from "../notebook/model";
 import { rowKind } from "../notebook/rows";
-import { type Outcome, outcomeOf, outcomeWords } from "../notebook/verdict";
+import { type Outcome, outcomeAt, outcomeWords } from "../notebook/verdict";
 import { cellOf, checkRows, quantityOf, type StudyRow, unitOf } from "./rows";
 import { listWords } from "./words";
 
@@ -70,7 +70,7 @@ function greatest(numbers: readonly (number | undefined)[]): ReadonlySet<number>
 function outcomes(live: LiveNotebook, column: number): { quantity: string; outcome: Outcome }[] {
   return checkRows(live.notebook).map((row) => ({
     quantity: quantityOf(row),
-    outcome: outcomeOf(live.value(cellOf(row, column)), textAt(row.page, row.row, column)),
+    outcome: outcomeAt(live, cellOf(row, column)),
   }));
 }
 
@@ -110,12 +110,11 @@ export function sideBySide(live: LiveNotebook, wishes: SideBySideWishes): SideBy
     const cells = values.map((value, i): SideCell => {
       const number = numberOf(value);
       const difference = number === undefined || base === undefined ? undefined : number - base;
-      const text = textAt(row.page, row.row, columns[i] ?? 0);
       return {
         value,
         difference,
         share: difference === undefined || !base ? undefined : difference / base,
-        verdict: isCheck ? outcomeWords(outcomeOf(value, text)) : "",
+        verdict: isCheck ? outcomeWords(outcomeAt(live, cellOf(row, columns[i] ?? 0))) : "",
         isBest: most.has(i),
       };
     });

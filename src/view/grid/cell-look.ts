@@ -2,7 +2,7 @@ import { contentOf, isFormula } from "../../engine/content";
 import type { LiveNotebook } from "../../notebook/live";
 import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
 import { rowKind } from "../../notebook/rows";
-import { outcomeOf, outcomeWords } from "../../notebook/verdict";
+import { outcomeAt, outcomeWords } from "../../notebook/verdict";
 import { rowUnits } from "../shown/row-units";
 import { unitText } from "../shown/unit-text";
 import { valueText } from "../shown/value-text";
@@ -93,7 +93,7 @@ function optionLook(live: LiveNotebook, page: Page, row: number, column: number,
   if (value.kind === "error") return { ...failure(value), isRight };
   if (kind === "heading") return { shape: "heading", text: "" };
   if (kind === "check") {
-    const outcome = outcomeOf(value, text);
+    const outcome = outcomeAt(live, at);
     if (outcome.kind === "none") return { ...blank, isRight };
     // The shape says that it is open; the words say why.
     if (outcome.kind === "open")
