@@ -4,7 +4,8 @@ import type { AnyDefinition } from "../formula/definition";
 import { explainCall } from "../formula/explain";
 import type { Explanation } from "../formula/explanation";
 import type { Given } from "../formula/value";
-import { cellFormula, cellsIn, namedFormula, valuedFormula } from "./formula-words";
+import { countsNow, partValues } from "./counts-now";
+import { cellFormula, namedFormula, valuedFormula } from "./formula-words";
 import type { LiveNotebook } from "./live";
 import type { Position } from "./model";
 import type { FindFunction } from "./named-function";
@@ -45,38 +46,11 @@ function givenOf(value: CellValue): number | string | boolean | null | Failed {
   }
 }
 
-function valuesOf(live: LiveNotebook, parsed: Parsed): CellValue[] {
-  const { notebook } = live;
-  switch (parsed.kind) {
-    case "brackets":
-      return valuesOf(live, parsed.of);
-    case "reference": {
-      const { sheet, row, column } = parsed.at;
-      return [live.value({ page: notebook.pages[sheet]?.id ?? "", row, column })];
-    }
-    case "range":
-      return cellsIn(notebook, parsed.from, parsed.to).map((at) => live.value(at));
-    case "blank":
-      return [{ kind: "blank" }];
-    default:
-      return live.calculate(`=${cellFormula(notebook, parsed)}`).flat();
-  }
-}
-
 function argumentOf(live: LiveNotebook, parsed: Parsed): Given | Failed {
-  const cells = valuesOf(live, parsed).map(givenOf);
+  const cells = partValues(live, parsed).map(givenOf);
   const failed = cells.find((cell) => isFailed(cell));
   if (failed !== undefined) return failed;
   return cells.length === 1 ? (cells[0] as Given) : (cells as readonly (number | string | boolean | null)[]);
-}
-
-/** Which of the arguments of a call count now: of IF only the branch that is taken. */
-export function countsNow(live: LiveNotebook, call: Extract<Parsed, { kind: "call" }>): (argument: number) => boolean {
-  const [test] = call.args;
-  if (call.name !== "IF" || !test) return () => true;
-  const [value] = valuesOf(live, test);
-  const holds = value?.kind === "flag" ? value.value : value?.kind === "number" ? value.value !== 0 : undefined;
-  return (argument) => argument === 0 || (holds !== undefined && argument === (holds ? 1 : 2));
 }
 
 /** The calls of named functions in a formula, inner ones before those that use them. */

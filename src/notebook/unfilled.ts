@@ -2,10 +2,10 @@
 import { isFormula } from "../engine/content";
 import { type Parsed, type ParsedCell, partsOf } from "../engine/parsed";
 import { nameOnPage } from "./cell-name";
+import { countsNow } from "./counts-now";
 import { feedsOf } from "./feeds";
 import type { LiveNotebook } from "./live";
 import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, textAt } from "./model";
-import { countsNow } from "./named-calls";
 
 /** Functions that ask whether a cell is filled; what they have asked, the rest of the formula knows. */
 const asksFilled: ReadonlySet<string> = new Set([

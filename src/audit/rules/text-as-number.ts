@@ -1,8 +1,8 @@
 import { isFormula } from "../../engine/content";
 import { type Parsed, type ParsedCell, partsOf } from "../../engine/parsed";
 import { nameOnPage } from "../../notebook/cell-name";
+import { countsNow } from "../../notebook/counts-now";
 import { firstOption, isOptionPage, lead, type Page } from "../../notebook/model";
-import { countsNow } from "../../notebook/named-calls";
 import { type Finding, found } from "../finding";
 import { everyPart } from "../parts";
 import type { Rule } from "../rule";
