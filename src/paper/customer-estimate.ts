@@ -4,16 +4,11 @@ import type { LinesAsked } from "./lines-asked";
 import { box, says } from "./markup";
 import { signatures, table, warned } from "./pieces";
 import { priceLines } from "./price-lines";
+import { scopeWords } from "./scope-words";
 
 const scope = ["haul", "survey", "batteries", "charger", "coating", "joinery", "move", "trial", "waste"].map(
   (item) => `Estimate.scope_${item}`,
 );
-
-const scopeWords: Readonly<Record<string, string>> = {
-  in: "in the price",
-  out: "not in the price",
-  owner: "by the owner",
-};
 
 const amount = (words: string, hundredths: number, kind?: string): string =>
   box("tr", { class: kind }, says("td", words), says("td", shown(hundredths / 100, 2), "number"));
@@ -74,7 +69,7 @@ export function customerEstimate(asked: LinesAsked): string {
         "tr",
         { "data-key": line.key },
         says("td", line.quantity.replace(/^Scope: /, "")),
-        says("td", scopeWords[line.words] ?? (line.words || "not settled")),
+        says("td", scopeWords(line)),
       ),
     );
   return [

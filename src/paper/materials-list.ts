@@ -3,6 +3,7 @@ import type { Line } from "./line";
 import type { LinesAsked } from "./lines-asked";
 import { box, says, tick } from "./markup";
 import { basis, caution, signatures, table } from "./pieces";
+import { scopeWords } from "./scope-words";
 
 interface Group {
   readonly title: string;
@@ -43,9 +44,8 @@ const groups: readonly Group[] = [
   },
   {
     title: "Batteries and charging",
-    order: ["Supply.parallel", "Supply.charge_run"],
+    order: ["Supply.series", "Supply.parallel", "Supply.charge_run"],
     about: [
-      "Supply.series",
       "Supply.V_nominal",
       "Supply.capacity_each",
       "Supply.cranking",
@@ -88,12 +88,12 @@ const bought = (line: Line): string =>
     { "data-key": line.key },
     material(line),
     says("td", line.words),
-    box("td", { class: "narrow" }, tick),
-    box("td", { class: "narrow" }, tick),
+    box("td", {}, tick),
+    box("td", {}, tick),
     box("td", { class: "pen" }),
   );
 
-const told = (line: Line): string => box("tr", { "data-key": line.key }, material(line), says("td", line.words));
+const told = (line: Line): string => box("tr", { "data-key": line.key }, material(line), says("td", scopeWords(line)));
 
 /** Everything to order and to have in the shed before the boat comes out, with squares for ordered and there. */
 export function materialsList(asked: LinesAsked): string {
@@ -104,8 +104,12 @@ export function materialsList(asked: LinesAsked): string {
     return [
       says("h2", title),
       ...asked.lines(cautions).map(caution),
-      toBuy.length === 0 ? "" : table(["To order", "", "Ordered", "There", "Supplier, batch, date"], toBuy.map(bought)),
-      toKnow.length === 0 ? "" : table([toBuy.length === 0 ? "Plan" : "Which, and how much", ""], toKnow.map(told)),
+      toBuy.length === 0
+        ? ""
+        : table(["To order", "", "Ordered", "There", "Supplier, batch, date"], toBuy.map(bought), [], "fixed buys"),
+      toKnow.length === 0
+        ? ""
+        : table([toBuy.length === 0 ? "Plan" : "Which, and how much", ""], toKnow.map(told), [], "fixed"),
     ];
   });
   return [...parts, signatures(["Stores"])].join("\n");

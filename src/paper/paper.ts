@@ -85,8 +85,8 @@ ${layout === "templates" ? templateStyle(size) : ""}
 <div class="title">${cell("job", about.title)}${cell("option", option)}${cell("revision", about.revision || "none")}${cell("date", date)}</div>
 ${top}
 ${missing === undefined ? "" : says("p", missing, "stop")}
-${content}
 ${says("p", `${aid} Units are metric.`, "aid")}
+${content}
 </body>
 </html>
 `;

@@ -52,11 +52,20 @@ export const hold = (line: Line): string =>
     ),
   );
 
-/** A table; every cell is markup that is already safe. */
-export const table = (head: readonly string[], rows: readonly string[], numbers: readonly number[] = []): string =>
+/**
+ * A table; every cell is markup that is already safe.
+ *
+ * @param kind columns that stand under one another from table to table; as wide as their words where it is left out.
+ */
+export const table = (
+  head: readonly string[],
+  rows: readonly string[],
+  numbers: readonly number[] = [],
+  kind?: "fixed" | "fixed buys" | "fixed reads",
+): string =>
   box(
     "table",
-    {},
+    { class: kind },
     box(
       "thead",
       {},

@@ -54,13 +54,17 @@ tr { break-inside: avoid }
 th, td { padding: .8mm 2mm .8mm 0; border-bottom: .15mm solid #888; text-align: left; vertical-align: top; overflow-wrap: anywhere }
 th { border-bottom: .35mm solid }
 .number { text-align: right; white-space: nowrap }
-.narrow { width: 17mm }
-td.pen { width: 34mm; border: .2mm solid; height: 7mm; padding: .3mm 1mm; font-size: 7.5pt }
+td.pen { border: .2mm solid; height: 7mm; padding: .3mm 1mm; font-size: 7.5pt }
 .sum td { border-top: .35mm solid; border-bottom: .35mm solid; font-weight: 600 }
 .short { font-weight: 600 }
 .figures { display: flex; gap: 4mm; align-items: flex-start; margin: 2mm 0; break-inside: avoid }
 .figures figure { flex: 0 0 calc(50% - 2mm); margin: 0; min-width: 0 }
 .figures svg { display: block; width: 100%; height: auto }
 figcaption { font-size: 7.5pt }
-.aid { margin-top: 4mm }
+.aid { margin-top: 2mm; font-size: 7.5pt; color: #333 }
+table.fixed { table-layout: fixed }
+.fixed th:nth-child(1) { width: 46% }
+.buys th:nth-child(n + 3):nth-child(-n + 4) { width: 9% }
+.buys th:nth-child(2) { width: 15% }
+.reads th:nth-child(3) { width: 24% }
 .keep { break-inside: avoid }`;

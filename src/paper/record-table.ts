@@ -29,7 +29,7 @@ function sectionBody(lines: readonly Line[]): string {
   };
   return [
     ...others.map(piece),
-    rows.length === 0 ? "" : table(["Quantity", "In the notebook", "Read, by pen"], rows.map(row)),
+    rows.length === 0 ? "" : table(["Quantity", "In the notebook", "Read, by pen"], rows.map(row), [], "fixed reads"),
   ].join("\n");
 }
 

@@ -8,18 +8,21 @@ import { box, says } from "./markup";
 import { caution, table, warned } from "./pieces";
 import type { SheetSize } from "./sheet-size";
 
+/** Strip below the drawing for the page's number, mm; within the rim that the drawing leaves. */
+const foot = 8;
+
 /** Pages of the paper's full size, upright and on their side; the drawing leaves the rim itself. */
 export function templateStyle(size: SheetSize): string {
   const { width, height } = papers[size];
-  const bare = ["top-left", "top-right", "bottom-left", "bottom-right"]
-    .map((at) => `@${at} { content: none }`)
-    .join(" ");
-  return `@page upright { size: ${width}mm ${height}mm; margin: 0; ${bare} }
-@page lying { size: ${height}mm ${width}mm; margin: 0; ${bare} }
+  const bare = ["top-left", "top-right", "bottom-left"].map((at) => `@${at} { content: none }`).join(" ");
+  const number = "@bottom-right { padding: 0 11mm 0 0; width: 100% }";
+  const rim = `margin: 0 0 ${foot}mm; ${bare} ${number}`;
+  return `@page upright { size: ${width}mm ${height}mm; ${rim} }
+@page lying { size: ${height}mm ${width}mm; ${rim} }
 .template { position: relative; break-before: page; break-inside: avoid; overflow: hidden; line-height: 0 }
-.template.upright { page: upright; width: ${width}mm; height: ${height - 0.2}mm }
-.template.lying { page: lying; width: ${height}mm; height: ${width - 0.2}mm }
-.template p { position: absolute; left: 116mm; right: 11mm; bottom: 10.2mm; margin: 0; max-height: 5.6mm; overflow: hidden; font-size: 6.5pt; line-height: 2.7mm }`;
+.template.upright { page: upright; width: ${width}mm; height: ${height - foot - 0.2}mm }
+.template.lying { page: lying; width: ${height}mm; height: ${width - foot - 0.2}mm }
+.template p { position: absolute; left: 116mm; right: 11mm; bottom: ${10.2 - foot}mm; margin: 0; max-height: 5.6mm; overflow: hidden; font-size: 6.5pt; line-height: 2.7mm }`;
 }
 
 function sheetsOf(template: Template, size: SheetSize, margin: string): string[] {

@@ -143,7 +143,7 @@ describe("the dialog", () => {
       ["Option", "Pilot"],
       ["Paper", "Letter"],
     ] as const) {
-      await page.getByLabel(label, { exact: true }).selectOption(choice);
+      await page.getByRole("combobox", { name: label, exact: true }).selectOption(choice);
     }
     await page.getByRole("button", { name: "Print", exact: true }).click();
     const frame = page.frameLocator("iframe.to-print");
@@ -172,7 +172,7 @@ describe("the dialog", () => {
     expect(job.name).toBe("job-sheet-sloop.html");
     expect(job.text).toContain("<h1>Job sheet</h1>");
     await heard(page, /saved as job-sheet-sloop\.html/);
-    await page.getByLabel("Layout", { exact: true }).selectOption(layoutTitles.templates);
+    await page.getByRole("combobox", { name: "Layout", exact: true }).selectOption(layoutTitles.templates);
     const svg = await saved("Save SVG: Wrap template, port");
     expect(svg.name).toBe("wrap-template-port-sloop.svg");
     expect(svg.text).toMatch(/^<svg [^>]*width="[\d.]+mm"/);
