@@ -1,5 +1,6 @@
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
+import { fileStems } from "../course/class-files";
 import { type ClassEntry, readClassList } from "../course/class-list";
 import { printClassTable } from "../course/class-table";
 import { type Course, readCourse, taskBy } from "../course/course";
@@ -72,9 +73,6 @@ export function writeTask(output: Output, args: readonly string[], wishes: Sheet
   }
 }
 
-/** A trainee's name as part of a file name. */
-const fileStem = (trainee: string): string => trainee.replace(/[^\p{L}\p{N}_-]+/gu, "-");
-
 /**
  * `class COURSE CLASS.csv`: all trainees' numbers and answers as CSV. With `--into FOLDER` a file and a printable page
  * for each trainee are written there, with `--solution` the trainer's page for each as well.
@@ -96,11 +94,8 @@ export function writeClass(
     return;
   }
   const target = output.path(into);
+  const stems = fileStems(entries);
   mkdirSync(target, { recursive: true });
-  const stems = entries.map(({ trainee }) => fileStem(trainee));
-  const twice = entries.find((_, i) => stems.indexOf(stems[i] as string) < i);
-  if (twice)
-    throw new Misuse(`${list}: ${twice.trainee} would get the same file as another trainee; give another name.`);
   entries.forEach(({ trainee }, i) => {
     const write = (name: string, text: string): void => {
       writeFileSync(join(target, name), text);

@@ -1,5 +1,6 @@
 import type { Notebook } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
+import { taskKind } from "./kinds";
 import { readTask } from "./read-task";
 import type { Task } from "./task";
 
@@ -9,10 +10,9 @@ export interface Course {
   /** Goes into every draw: another edition gives every trainee other numbers. */
   readonly edition: string;
   readonly tasks: readonly Task[];
+  /** Files of the tasks whose working the trainer has released. */
+  readonly released: ReadonlySet<string>;
 }
-
-/** What notebook.json calls a page that holds a task. */
-const taskKind = "task";
 
 /** Reads the course in a notebook: its pages of the kind *task*. @throws Refusal for none, or one that cannot be read. */
 export function readCourse(notebook: Notebook): Course {
@@ -27,7 +27,23 @@ export function readCourse(notebook: Notebook): Course {
     title: about.title,
     edition: typeof edition === "string" || typeof edition === "number" ? String(edition) : "",
     tasks: found.map((page, i) => readTask(page, i + 1)),
+    released: new Set(releasedIn(notebook)),
   };
+}
+
+/** `settings.released` of notebook.json: files of tasks; whatever else it may hold releases nothing. */
+function releasedIn({ about }: Notebook): readonly string[] {
+  const list = about.settings?.released;
+  return Array.isArray(list) ? list.filter((file) => typeof file === "string") : [];
+}
+
+/** The notebook with the working of a task released, or held back again. */
+export function release(notebook: Notebook, file: string, isReleased: boolean): Notebook {
+  const others = releasedIn(notebook).filter((one) => one !== file);
+  const { released: _, ...settings } = notebook.about.settings ?? {};
+  const released = isReleased ? [...others, file].sort() : others;
+  const about = { ...notebook.about, settings: released.length > 0 ? { ...settings, released } : settings };
+  return { ...notebook, about };
 }
 
 /** The task with a number or a title. @throws Refusal that says which there are. */

@@ -28,13 +28,18 @@ export function scalarOf(value: CellValue | undefined): Scalar | undefined {
   return value?.kind === "text" ? value.text : undefined;
 }
 
-/** Why drawn values cannot be used, or undefined when they can. */
-function objection(task: Task, worked: Worked): string | undefined {
+/** The first condition of the page that drawn values break. */
+function broken(worked: Worked): string | undefined {
   for (const [{ row, why }, value] of worked.requirements) {
     if (value.kind === "error") return `row ${row}: ${value.sentence}`;
     if (value.kind !== "flag") return `row ${row}: the condition is neither TRUE nor FALSE`;
     if (!value.value) return `row ${row}: ${why || "the condition does not hold"}`;
   }
+  return undefined;
+}
+
+/** The first value of the page that does not come to a number or a text. */
+function failed(task: Task, worked: Worked): string | undefined {
   for (const { row, name } of [...task.made, ...task.way]) {
     const value = worked.values.get(name);
     if (value?.kind === "error") return `row ${row}: ${value.sentence}`;
@@ -54,12 +59,30 @@ function hiddenIn(answer: Answer, worked: Worked): readonly Mistake[] {
   });
 }
 
-/** A task for drawn values of any choice, as a slider gives them; the same checks, no drawing. */
+/** A task for drawn values of any choice; the same checks, no drawing. @returns why not, where a check fails. */
 export function numbersFrom(task: Task, trainee: string, drawn: ReadonlyMap<string, Scalar>): Numbers | string {
   const worked = cellsOf(task).work(drawn);
-  const why = objection(task, worked);
+  const why = broken(worked) ?? failed(task, worked);
   if (why !== undefined) return why;
   return { task, trainee, drawn, worked, hidden: new Set(task.answers.flatMap((answer) => hiddenIn(answer, worked))) };
+}
+
+/** Values that somebody tries out on a task, with whatever the page says against drawing them. */
+export interface Tried {
+  readonly numbers: Numbers;
+  /** The values come to something, but the page would not ask for it: `the verdict must not hang on rounding`. */
+  readonly remark: string | undefined;
+}
+
+/** A task for values that are moved by hand, as sliders do. @returns a sentence where they come to nothing. */
+export function numbersTried(task: Task, trainee: string, drawn: ReadonlyMap<string, Scalar>): Tried | string {
+  const worked = cellsOf(task).work(drawn);
+  const why = failed(task, worked);
+  if (why !== undefined) return why.replace(/^row \d+: /, "");
+  return {
+    numbers: { task, trainee, drawn, worked, hidden: new Set() },
+    remark: broken(worked)?.replace(/^row \d+: /, ""),
+  };
 }
 
 /**

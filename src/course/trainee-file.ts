@@ -4,6 +4,7 @@ import { Refusal } from "../notebook/refusal";
 import { detectShape, readTable } from "../notebook/table-in";
 import { allowanceWords } from "./allowance";
 import { givenIn, questionOf } from "./asked";
+import { harmless } from "./class-table";
 import { type Course, taskBy } from "./course";
 import { type Marked, markTask } from "./mark";
 import { type Numbers, numbersFor } from "./numbers";
@@ -11,11 +12,14 @@ import { traineeId } from "./seed";
 import type { Task } from "./task";
 
 /** The first row of a trainee's file: what is given and what is asked, and the cells for the answers. */
-const traineeHeader = ["Task", "Part", "Name", "Unit", "Text", "Value"] as const;
+export const traineeHeader = ["Task", "Part", "Name", "Unit", "Text", "Value"] as const;
 
-const column = { task: 0, part: 1, name: 2, value: 5 } as const;
+export const traineeColumn = { task: 0, part: 1, name: 2, unit: 3, text: 4, value: 5 } as const;
 
-function rowsOf(numbers: Numbers): Row[] {
+/** What a trainee typed for an answer of a task. */
+export type TypedFor = (task: Task, answer: string) => string;
+
+function rowsOf(numbers: Numbers, typed: TypedFor): Row[] {
   const { task } = numbers;
   const line = (part: string, text: string, name = "", unit = "", value = ""): Row => [
     String(task.number),
@@ -31,7 +35,7 @@ function rowsOf(numbers: Numbers): Row[] {
     ...questionOf(numbers).map((text) => line("question", text)),
     ...givenIn(numbers).map(({ name, about, unit, value }) => line("given", about, name, unit, String(value))),
     ...task.answers.map(({ name, about, unit, allowance }) =>
-      line("answer", `${about} (${allowanceWords(allowance, unit)})`, name, unit),
+      line("answer", `${about} (${allowanceWords(allowance, unit)})`, name, unit, harmless(typed(task, name))),
     ),
     ...all("rule"),
     ...all("source"),
@@ -41,11 +45,18 @@ function rowsOf(numbers: Numbers): Row[] {
 }
 
 /**
- * The file for one trainee: questions, given numbers, rules and empty cells for the answers, as CSV. It is made of
- * the parts that trainees may see; solutions, steps, hints and mistakes do not go in.
+ * The file for one trainee: questions, given numbers, rules and cells for the answers, as CSV. It is made of the parts
+ * that trainees may see; solutions, steps, hints and mistakes do not go in.
+ *
+ * @param typed what already stands in the cells for the answers; nothing for a file that is handed out.
  */
-export function printTraineeFile(course: Course, trainee: string, tasks: readonly Task[] = course.tasks): string {
-  const rows = tasks.flatMap((task) => rowsOf(numbersFor(course, task, trainee)));
+export function printTraineeFile(
+  course: Course,
+  trainee: string,
+  tasks: readonly Task[] = course.tasks,
+  typed: TypedFor = () => "",
+): string {
+  const rows = tasks.flatMap((task) => rowsOf(numbersFor(course, task, trainee), typed));
   return printPage([
     traineeHeader,
     ["", "course", "", "", course.title, course.edition],
@@ -73,7 +84,9 @@ export interface MarkedFile {
 /** The values of a part by name; a name without a row is left out. */
 const valuesOf = (rows: readonly Row[], part: string): ReadonlyMap<string, string> =>
   new Map(
-    rows.filter((row) => row[column.part] === part).map((row) => [row[column.name] ?? "", row[column.value] ?? ""]),
+    rows
+      .filter((row) => row[traineeColumn.part] === part)
+      .map((row) => [row[traineeColumn.name] ?? "", row[traineeColumn.value] ?? ""]),
   );
 
 function markRows(course: Course, trainee: string, task: Task, rows: readonly Row[]): MarkedTask {
@@ -91,13 +104,19 @@ function markRows(course: Course, trainee: string, task: Task, rows: readonly Ro
   return { task, marks: markTask(numbers, typed), refused: undefined };
 }
 
-function readRows(file: string, bytes: Uint8Array): readonly Row[] {
-  const rows = readTable(file, bytes, detectShape(bytes));
+/** Whether a table has the first row of a trainee's file. */
+export const isTraineeTable = (rows: readonly Row[]): boolean => {
   const header = (rows[0] ?? []).map((cell) => cell.replace(/^\uFEFF/, "").trim());
-  if (traineeHeader.some((name, i) => header[i] !== name)) {
+  return traineeHeader.every((name, i) => header[i] === name);
+};
+
+/** The rows of a trainee's file below its header. @throws Refusal for a file of another shape. */
+export function readTraineeRows(file: string, bytes: Uint8Array): readonly Row[] {
+  const rows = readTable(file, bytes, detectShape(bytes));
+  if (!isTraineeTable(rows)) {
     throw new Refusal(`${file}, row 1: a trainee's file begins with ${traineeHeader.join(",")}.`);
   }
-  return rows.slice(1).map((row) => row.map((cell, i) => (i === column.value ? cell : cell.trim())));
+  return rows.slice(1).map((row) => row.map((cell, i) => (i === traineeColumn.value ? cell : cell.trim())));
 }
 
 /**
@@ -106,16 +125,16 @@ function readRows(file: string, bytes: Uint8Array): readonly Row[] {
  * @throws Refusal with file and row for a file of another shape, without a trainee, or with an unknown task.
  */
 export function markTraineeFile(course: Course, file: string, bytes: Uint8Array): MarkedFile {
-  const rows = readRows(file, bytes);
-  const trainee = traineeId(rows.find((row) => row[column.part] === "trainee")?.[column.value] ?? "");
+  const rows = readTraineeRows(file, bytes);
+  const trainee = traineeId(rows.find((row) => row[traineeColumn.part] === "trainee")?.[traineeColumn.value] ?? "");
   if (trainee === "")
     throw new Refusal(`${file}: the row "trainee" is missing or has no value; put the trainee there.`);
-  const wanted = [...new Set(rows.flatMap((row) => row[column.task] || []))];
+  const wanted = [...new Set(rows.flatMap((row) => row[traineeColumn.task] || []))];
   return {
     file,
     trainee,
     tasks: wanted.map((number) => {
-      const own = rows.filter((row) => row[column.task] === number);
+      const own = rows.filter((row) => row[traineeColumn.task] === number);
       return markRows(course, trainee, taskBy(course, number), own);
     }),
   };

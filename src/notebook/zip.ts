@@ -8,11 +8,12 @@ import { Refusal } from "./refusal";
 const mostFiles = 500;
 const plainName = /^[^/\\:\0]+$/;
 
+/** Text files by name as one zip. */
+export const packFiles = (files: Files): Uint8Array =>
+  zipSync(Object.fromEntries([...files].map(([name, text]) => [name, strToU8(text)] as const)), { level: 6 });
+
 /** A notebook as one zip of its files. */
-export function packNotebook(notebook: Notebook): Uint8Array {
-  const files = [...writeNotebook(notebook)].map(([name, text]) => [name, strToU8(text)] as const);
-  return zipSync(Object.fromEntries(files), { level: 6 });
-}
+export const packNotebook = (notebook: Notebook): Uint8Array => packFiles(writeNotebook(notebook));
 
 /** Files at the top of the zip, or in the one folder that holds everything. */
 function withoutFolder(names: readonly string[]): (name: string) => string {

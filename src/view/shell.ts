@@ -3,6 +3,7 @@ import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { optionsOf, type Page, type Position } from "../notebook/model";
 import type { Check } from "../notebook/verdict";
 import { cellName, one } from "./block";
+import type { Tasks } from "./course/tasks";
 import type { Desk, Happening } from "./desk";
 import { cornerMark, hullMark } from "./marks";
 import type { CellLine } from "./panels/cell-line";
@@ -35,7 +36,12 @@ export class Shell {
     private readonly desk: Desk,
     private readonly root: HTMLElement,
     private readonly gridHost: HTMLElement,
-    private readonly parts: { readonly line: CellLine; readonly notes: Notes; readonly drawings: Drawings },
+    private readonly parts: {
+      readonly line: CellLine;
+      readonly notes: Notes;
+      readonly drawings: Drawings;
+      readonly tasks: Tasks;
+    },
     private readonly wishes: Wishes,
   ) {
     root.replaceChildren();
@@ -85,12 +91,15 @@ export class Shell {
     const { desk, wishes } = this;
     const { notebook, page } = desk;
     const number = notebook.pages.indexOf(page) + 1;
+    const { tasks } = this.parts;
+    const isTask = tasks.shows(page);
     document.title = `${page.name}, ${notebook.about.title}`;
     return html`
       <a class="skip" href="#cells" @click=${(event: Event) => {
         event.preventDefault();
-        wishes.toCells();
-      }}>To the cells</a>
+        if (isTask) this.root.querySelector<HTMLElement>("main :is(input, button)")?.focus();
+        else wishes.toCells();
+      }}>${isTask ? "To the task" : "To the cells"}</a>
       <nav class="left" aria-label="Pages of the notebook">
         <p class="brand">${hullMark}<span>Athwart</span></p>
         <p class="job">${notebook.about.title}</p>
@@ -99,15 +108,19 @@ export class Shell {
         ${this.files()}
       </nav>
       <main>
-        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tools(desk, wishes)}</header>
-        ${verdictLines(this.standing?.get(page.id), (check) => this.show(check))}
-        ${this.parts.line.element}
-        ${this.gridHost}
-        <p class="keys soft">Enter or typing edits, = begins a formula, Shift F10 opens what can be done, Alt Page Up and Page Down turn the page, Escape then Tab leaves the cells.</p>
+        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tasks.tools()}${isTask ? nothing : tools(desk, wishes)}</header>
+        ${isTask ? tasks.main(page) : this.cells(page)}
         ${this.said()}
       </main>
-      <aside class="side" aria-label="Drawing, working and notes">${divider()}<div class="side-content"></div></aside>
+      <aside class="side" aria-label=${isTask ? "Rule and limits" : "Drawing, working and notes"}>${divider()}<div class="side-content"></div></aside>
       <footer aria-label="Title block">${titleBlock(notebook)}</footer>`;
+  }
+
+  private cells(page: Page): TemplateResult {
+    return html`${verdictLines(this.standing?.get(page.id), (check) => this.show(check))}
+        ${this.parts.line.element}
+        ${this.gridHost}
+        <p class="keys soft">Enter or typing edits, = begins a formula, Shift F10 opens what can be done, Alt Page Up and Page Down turn the page, Escape then Tab leaves the cells.</p>`;
   }
 
   private files(): TemplateResult {
@@ -119,11 +132,16 @@ export class Shell {
       <button type="button" ?disabled=${off} @click=${wishes.openNotebook}>Open …</button>
       <button type="button" ?disabled=${off} @click=${wishes.saveNotebook}>Save${desk.isUnsaved ? html`<span class="dot" title="Changed since it was opened or saved"></span><span class="unseen">, has changes</span>` : nothing}</button>
       ${desk.safety.sentence ? html`<p class="safety ${desk.safety.kind === "refused" || desk.safety.kind === "closed" ? "short" : "soft"}">${desk.safety.sentence}</p>` : nothing}
-      <p class="group">This page as CSV</p>
+      ${this.parts.tasks.shows(desk.page) ? nothing : this.pageFiles(off)}
+    </div>`;
+  }
+
+  private pageFiles(off: boolean): TemplateResult {
+    const { wishes } = this;
+    return html`<p class="group">This page as CSV</p>
       <button type="button" ?disabled=${off} @click=${wishes.importPage}>Import …</button>
       <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("typed")} title="What was typed, formulas included">Export</button>
-      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")} title="Results in the place of formulas">Values only</button>
-    </div>`;
+      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")} title="Results in the place of formulas">Values only</button>`;
   }
 
   private said(): TemplateResult {
@@ -140,6 +158,7 @@ export class Shell {
   private side(): TemplateResult {
     const { desk } = this;
     const { page, block, live } = desk;
+    if (this.parts.tasks.shows(page)) return html`${this.parts.tasks.side(page)}`;
     const name = cellName(block.from);
     const go = ({ page: at, row, column }: Position) => {
       desk.select(one({ row, column }), at);

@@ -1,15 +1,19 @@
 import { readNotebook } from "../notebook/files";
 import type { Notebook } from "../notebook/model";
 
-const files = import.meta.glob<string>(["../../sheets/three-hulls/*", "../../sheets/one-hull-three-layouts/*"], {
-  query: "?raw",
-  import: "default",
-});
+const files = import.meta.glob<string>(
+  ["../../sheets/three-hulls/*", "../../sheets/one-hull-three-layouts/*", "../../sheets/course/*"],
+  {
+    query: "?raw",
+    import: "default",
+  },
+);
 
 /** The worked notebooks that come with the program, to start from. */
 export const shipped = [
   { folder: "three-hulls", title: "Three hulls at Tern Quay" },
   { folder: "one-hull-three-layouts", title: "One hull, three layouts" },
+  { folder: "course", title: "Course at Tern Quay" },
 ] as const;
 
 /** A worked notebook as it was shipped. */

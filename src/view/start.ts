@@ -1,3 +1,4 @@
+import { Tasks } from "./course/tasks";
 import { Desk } from "./desk";
 import { Clipboard } from "./edits/clipboard";
 import { listenToDrops } from "./files/incoming";
@@ -26,11 +27,12 @@ const wishes = wishesOf(desk, () => grid, keeper);
 const line = new CellLine(desk, knownNow, wishes.toCells);
 const notes = new Notes(desk, () => shell.due());
 const drawings = new Drawings(desk, () => shell.due());
+const tasks = new Tasks(desk, () => shell.due());
 const shell: Shell = new Shell(
   desk,
   document.querySelector("#desk") as HTMLElement,
   cells,
-  { line, notes, drawings },
+  { line, notes, drawings, tasks },
   wishes,
 );
 

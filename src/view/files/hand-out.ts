@@ -15,14 +15,18 @@ export const fileName = (title: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, "-")
     .replace(/^-|-$/g, "") || "notebook";
 
-/** Lets the person choose a file; undefined when none is chosen. */
-export function chooseFile(accept: string): Promise<File | undefined> {
+/** Lets the person choose files; none when none is chosen. */
+export function chooseFiles(accept: string, many: boolean): Promise<readonly File[]> {
   const input = document.createElement("input");
   input.type = "file";
   input.accept = accept;
+  input.multiple = many;
   return new Promise((done) => {
-    input.addEventListener("change", () => done(input.files?.[0]));
-    input.addEventListener("cancel", () => done(undefined));
+    input.addEventListener("change", () => done([...(input.files ?? [])]));
+    input.addEventListener("cancel", () => done([]));
     input.click();
   });
 }
+
+/** Lets the person choose a file; undefined when none is chosen. */
+export const chooseFile = async (accept: string): Promise<File | undefined> => (await chooseFiles(accept, false))[0];

@@ -2,20 +2,22 @@ import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { chooseFile } from "./hand-out";
 
-/** Takes a file that was chosen or dropped: a zip is a notebook, anything else a table. */
+/** Takes a file that was chosen or dropped: a zip is a notebook, a table one of a trainee or of a page. */
 async function takeFile(desk: Desk, file: File): Promise<void> {
   if (!desk.live) return;
   if (/\.zip$/i.test(file.name)) {
     const { openNotebook } = await import("./notebook-file");
     await openNotebook(desk, file);
   } else {
+    const { openTraineeFile } = await import("../course/open-trainee-file");
+    if (await openTraineeFile(desk, file)) return;
     const { openImport } = await import("../dialogs/import-page");
     await openImport(desk, file);
   }
 }
 
 export async function chooseNotebook(desk: Desk): Promise<void> {
-  const file = await chooseFile(".zip,application/zip");
+  const file = await chooseFile(".zip,application/zip,.csv,text/csv");
   if (file) await takeFile(desk, file);
 }
 

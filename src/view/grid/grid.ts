@@ -46,6 +46,8 @@ export class Grid {
   private fittedWidth = 0;
   /** Escape was the last key: Tab leaves the cells. */
   private isLeaving = false;
+  /** The page was turned while something else stood in the cells' place. */
+  private isStale = false;
 
   constructor(
     private readonly host: HTMLElement,
@@ -57,6 +59,7 @@ export class Grid {
     registerEditor("formula", formulaEditor(desk, functions));
     this.layOut = new LayOut(desk, clipboard, host);
     this.fittedWidth = host.clientWidth;
+    this.isStale = !host.isConnected;
     this.hot = new Handsontable(host, this.settings());
     host.addEventListener("contextmenu", (event) => {
       event.preventDefault();
@@ -80,6 +83,7 @@ export class Grid {
 
   /** Puts the keyboard into the cells, once the press that asked for it is over: the library leaves it on any press. */
   focus(): void {
+    if (!this.host.isConnected) return;
     setTimeout(() => this.takeKeyboard());
   }
 
@@ -192,7 +196,12 @@ export class Grid {
 
   private fit(): void {
     const { clientWidth } = this.host;
-    if (clientWidth === 0) return;
+    if (clientWidth === 0) {
+      // Something else stands in the place of the cells: keys are not for them.
+      this.hot.unlisten();
+      return;
+    }
+    if (this.isStale) this.show();
     if (clientWidth === this.fittedWidth) {
       this.hot.refreshDimensions();
       return;
@@ -218,6 +227,8 @@ export class Grid {
 
   /** Shows the desk's page; what was being typed belongs to the page that is left. */
   private show(): void {
+    this.isStale = !this.host.isConnected;
+    if (this.isStale) return;
     if (this.isEditing) this.hot.getActiveEditor()?.finishEditing(false);
     this.quietly(() => {
       this.hot.deselectCell();
@@ -230,6 +241,8 @@ export class Grid {
   }
 
   private follow(change: Change): void {
+    this.isStale ||= !this.host.isConnected;
+    if (this.isStale) return;
     const before = this.layOut.page;
     this.layOut.follow();
     const { page, size } = this.layOut;
@@ -268,6 +281,7 @@ export class Grid {
   }
 
   private select({ from, to }: Block): void {
+    if (this.isStale) return;
     const wanted = [this.layOut.row(from.row), from.column, this.layOut.row(to.row), to.column] as const;
     const present = this.hot.getSelectedLast();
     if (this.isEditing || wanted.every((place, i) => place === present?.[i])) return;

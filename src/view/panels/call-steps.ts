@@ -46,7 +46,12 @@ const rests = ({ constants, valid, sources, caution }: Explanation): TemplateRes
   ${caution ? html`<p class="care">${careMark}<span>${caution}</span></p>` : nothing}`;
 
 /** One call of a named function: what it was given, its steps with mathematics and numbers, what it rests on. */
-export function callSteps({ name, used, explanation, refusal }: NamedCall): TemplateResult {
+export function callSteps({
+  name,
+  used,
+  explanation,
+  refusal,
+}: Pick<NamedCall, "name" | "used" | "explanation" | "refusal">): TemplateResult {
   const title = explanation?.title ?? name;
   return html`<section class="call">
     <h3>${title}${explanation?.result === undefined ? nothing : html`: ${shown(explanation.result, explanation.unit)}`}</h3>

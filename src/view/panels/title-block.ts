@@ -35,7 +35,8 @@ function unitsText(notebook: Notebook): string {
 /** The block at the foot of a drawing: what job, which revision, by which rules. */
 export function titleBlock(notebook: Notebook): TemplateResult {
   const { about } = notebook;
-  const { units: _, ...others } = about.settings ?? {};
+  // Units have a place of their own; what is released to trainees is the trainer's to see.
+  const { units: _, released: __, ...others } = about.settings ?? {};
   const settings = Object.entries(others).map(([name, value]) => cell(spoken(name), settingText(value)));
   return html`<dl class="title-block">
     ${cell("job", about.title)} ${cell("revision", about.revision)} ${cell("date", about.date)}

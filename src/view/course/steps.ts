@@ -1,0 +1,54 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import type { Numbers } from "../../course/numbers";
+import { shown } from "../../course/shown";
+import { type WorkingStep, workingOf } from "../../course/working";
+import { callSteps } from "../panels/call-steps";
+import { capital } from "../shown/count-words";
+
+const spaced = (formula: string): string => formula.replace(/,(?=\S)/g, ", ");
+
+/** The way to the answers, one step after the other: first the formula, then its numbers and how they come about. */
+export class Steps {
+  /** Half steps that were asked for: a formula, then what it comes to. */
+  private asked = 0;
+
+  constructor(private readonly update: () => void) {}
+
+  show(numbers: Numbers, which: string): TemplateResult {
+    const all = workingOf(numbers);
+    const seen = all.slice(0, Math.ceil(this.asked / 2));
+    const isOver = this.asked >= 2 * all.length;
+    const go = (asked: number) => () => {
+      this.asked = asked;
+      this.update();
+    };
+    const next = this.asked % 2 === 0 ? "the next step" : "what it comes to";
+    return html`<section class="working" aria-label="Working">
+      <h2>Working, ${which}</h2>
+      <ol class="way" aria-live="polite">${seen.map((step, i) => this.step(step, this.asked >= 2 * (i + 1)))}</ol>
+      <div class="choices">
+        ${isOver ? nothing : html`<button type="button" @click=${go(this.asked + 1)}>${this.asked === 0 ? "Show the first step" : `Show ${next}`}</button>`}
+        <span class="soft">${Math.ceil(this.asked / 2)} of ${all.length} steps</span>
+        ${this.asked === 0 ? nothing : html`<button type="button" class="quiet" @click=${go(0)}>Hide the steps again</button>`}
+      </div>
+    </section>`;
+  }
+
+  private step(
+    { name, about, unit, formula, numbers, value, explanation }: WorkingStep,
+    isWhole: boolean,
+  ): TemplateResult {
+    const worth = shown(typeof value === "number" ? Number(value.toPrecision(5)) : value, unit);
+    return html`<li>
+      <p><b>${capital(about)}</b></p>
+      <p class="formula">${name} = ${spaced(formula)}</p>
+      ${
+        isWhole
+          ? html`<p class="read soft">${name} = ${spaced(numbers)}</p>
+            <p class="result">= ${worth}</p>
+            ${explanation ? html`<details><summary>Inside ${explanation.title}</summary>${callSteps({ name: formula, used: true, explanation, refusal: undefined })}</details>` : nothing}`
+          : nothing
+      }
+    </li>`;
+  }
+}

@@ -1,0 +1,31 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import { traineeId } from "../../course/seed";
+import type { TraineeMemory } from "./trainee-memory";
+
+/** Asks once who works here; the numbers of every task follow from it. */
+export function traineeForm(memory: TraineeMemory, done: () => void): TemplateResult {
+  const take = (event: SubmitEvent) => {
+    event.preventDefault();
+    const trainee = traineeId(String(new FormData(event.currentTarget as HTMLFormElement).get("trainee") ?? ""));
+    if (trainee === "") return;
+    memory.setTrainee(trainee);
+    done();
+    document.querySelector<HTMLElement>(".answers input")?.focus();
+  };
+  const forget = () => {
+    memory.forget();
+    done();
+  };
+  return html`<form class="who" @submit=${take}>
+    <label for="trainee">Your trainee number</label>
+    <div class="typed"><input id="trainee" name="trainee" autocomplete="off" spellcheck="false" required placeholder="T07" .value=${memory.trainee} />
+      <button type="submit" class="main">Show my numbers</button></div>
+    <p class="soft">Your numbers in every task follow from it, so that your trainer can work them out again. It is kept in this browser with what you type, and sent nowhere.</p>
+    ${
+      memory.trainee === ""
+        ? nothing
+        : html`<div class="choices"><button type="button" @click=${done}>Stay ${memory.trainee}</button>
+          <button type="button" @click=${forget}>Forget the number and all answers in this browser</button></div>`
+    }
+  </form>`;
+}
