@@ -76,6 +76,28 @@ function readers(notebook: Notebook): ReadonlyMap<string, ReadonlyMap<number, re
   return found;
 }
 
+/** The formulas that refer to a single cell of which something is true; blocks are not looked into. */
+export function readersOfCells(
+  notebook: Notebook,
+  test: (page: Page, row: number, column: number) => boolean,
+): readonly Position[] {
+  const pages = new Map(notebook.pages.map((page) => [page.name.toLowerCase(), page]));
+  const found: Position[] = [];
+  for (const home of notebook.pages) {
+    for (const [row, cells] of home.rows.entries()) {
+      for (const { column, references } of readingsOf(cells)) {
+        const reads = references.some(({ page: name, from, to }) => {
+          const page = name === undefined ? home : pages.get(name.toLowerCase());
+          if (!page || to || from.row === undefined || from.column === undefined) return false;
+          return test(page, from.row, from.column);
+        });
+        if (reads) found.push({ page: home.id, row, column });
+      }
+    }
+  }
+  return found;
+}
+
 const known = new WeakMap<Notebook, Feeds>();
 
 /** The feeds of a notebook, read from its texts; kept for as long as the notebook is. */

@@ -3,7 +3,7 @@ import { isFormula } from "../engine/content";
 import { type Parsed, type ParsedCell, partsOf } from "../engine/parsed";
 import { nameOnPage } from "./cell-name";
 import { countsNow } from "./counts-now";
-import { feedsOf } from "./feeds";
+import { feedsOf, readersOfCells } from "./feeds";
 import type { LiveNotebook } from "./live";
 import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, textAt } from "./model";
 
@@ -62,25 +62,12 @@ function nameOf(page: Page, row: number, column: number): string {
 
 /** Rows with a key hold quantities; a blank cell in one is an input that is missing. */
 const isMissing = (page: Page, row: number, column: number): boolean =>
-  isOptionPage(page) &&
   column >= firstOption &&
   row > 0 &&
+  row < page.rows.length &&
+  textAt(page, row, column) === "" &&
   textAt(page, row, lead.key) !== "" &&
-  textAt(page, row, column) === "";
-
-/** The formulas that read an input that is missing, before it is asked whether they count it. */
-function* readersOfMissing(notebook: Notebook): Generator<Position> {
-  const { fedBy } = feedsOf(notebook);
-  for (const page of notebook.pages) {
-    if (!isOptionPage(page)) continue;
-    for (const [row, cells] of page.rows.entries()) {
-      if (row === 0 || (cells[lead.key] ?? "") === "") continue;
-      for (let column = firstOption; column < cells.length; column++) {
-        if (cells[column] === "") yield* fedBy({ page: page.id, row, column });
-      }
-    }
-  }
-}
+  isOptionPage(page);
 
 /** Every cell whose result counts a missing input, by way of other cells or at once, with the name of that input. */
 function unfilled(live: LiveNotebook): ReadonlyMap<string, string> {
@@ -103,7 +90,7 @@ function unfilled(live: LiveNotebook): ReadonlyMap<string, string> {
     found.set(key, missing);
     waiting.push(at);
   };
-  for (const at of readersOfMissing(notebook)) {
+  for (const at of readersOfCells(notebook, isMissing)) {
     const reads = look(at);
     const cell = reads?.counted.find(({ sheet, row, column }) => {
       const page = notebook.pages[sheet];
@@ -136,6 +123,19 @@ function unfilled(live: LiveNotebook): ReadonlyMap<string, string> {
 
 const known = new WeakMap<LiveNotebook, { readonly notebook: Notebook; readonly cells: ReadonlyMap<string, string> }>();
 
+function missingIn(live: LiveNotebook): ReadonlyMap<string, string> {
+  const { notebook } = live;
+  let old = known.get(live);
+  if (old?.notebook !== notebook) {
+    old = { notebook, cells: unfilled(live) };
+    known.set(live, old);
+  }
+  return old.cells;
+}
+
+/** Whether any result counts a missing input. */
+export const anyMissing = (live: LiveNotebook): boolean => missingIn(live).size > 0;
+
 /**
  * The input that is missing behind a cell: a blank input that its result counts as 0 or as a default, by way
  * of other cells or at once.
@@ -143,12 +143,5 @@ const known = new WeakMap<LiveNotebook, { readonly notebook: Notebook; readonly 
  * A blank that the formula asks about and one that is left out of a sum over a block are not missing. Undefined where nothing is missing, and where the engine does not show how it
  * reads formulas.
  */
-export function missingBehind(live: LiveNotebook, { page, row, column }: Position): string | undefined {
-  const { notebook } = live;
-  let old = known.get(live);
-  if (old?.notebook !== notebook) {
-    old = { notebook, cells: unfilled(live) };
-    known.set(live, old);
-  }
-  return old.cells.get(keyOf(page, row, column));
-}
+export const missingBehind = (live: LiveNotebook, { page, row, column }: Position): string | undefined =>
+  missingIn(live).get(keyOf(page, row, column));

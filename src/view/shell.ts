@@ -15,7 +15,7 @@ import { titleBlock } from "./panels/title-block";
 import { tools } from "./panels/tools";
 import { verdictLines } from "./panels/verdict-lines";
 import type { working } from "./panels/working";
-import { newsOf, type Standing, standingOf } from "./standing";
+import { newsOf, type Standing, standingAfter, standingOf } from "./standing";
 import type { Wishes } from "./wishes";
 
 /** Runs something when the browser has nothing better to do, but soon. */
@@ -67,7 +67,9 @@ export class Shell {
   private follow(happening: Happening): void {
     if (happening.kind === "change" || happening.kind === "calculating" || happening.kind === "opened") {
       const before = this.standing;
-      this.standing = this.desk.live && standingOf(this.desk.live);
+      const { live } = this.desk;
+      const change = happening.kind === "change" ? happening.change : undefined;
+      this.standing = live && (change ? standingAfter(live, before, change) : standingOf(live));
       const isComparable = happening.kind === "change" && !happening.change.structure && before && this.standing;
       this.news = isComparable ? newsOf(before, this.standing as Standing) : [];
     }

@@ -41,18 +41,22 @@ describe("what feeds a cell and what it feeds", () => {
     expect(feedsOf(edited).feeding(free)).toHaveLength(9 + 7 - 1);
   });
 
-  it.each(workedFolders)("reads the same cells out of the text as the engine does: %s", (folder) => {
-    const live = new LiveNotebook(worked(folder));
-    const feeds = feedsOf(live.notebook);
-    const cells = formulaCells(live.notebook);
-    expect(cells.length).toBeGreaterThan(20);
-    const key = ({ page, row, column }: Position) => `${page} ${row} ${column}`;
-    for (const cell of cells) {
-      const parsed = live.parsed(cell) as Parsed;
-      const engine = [...new Set(read(live.notebook, parsed).map(key))].sort();
-      expect(feeds.feeding(cell).map(key).sort(), live.text(cell)).toEqual(engine);
-      for (const fed of feeds.feeding(cell)) expect(feeds.fedBy(fed).map(key)).toContain(key(cell));
-    }
-    live.close();
-  });
+  it.each(workedFolders)(
+    "reads the same cells out of the text as the engine does: %s",
+    { timeout: 60_000 },
+    (folder) => {
+      const live = new LiveNotebook(worked(folder));
+      const feeds = feedsOf(live.notebook);
+      const cells = formulaCells(live.notebook);
+      expect(cells.length).toBeGreaterThan(20);
+      const key = ({ page, row, column }: Position) => `${page} ${row} ${column}`;
+      for (const cell of cells) {
+        const parsed = live.parsed(cell) as Parsed;
+        const engine = [...new Set(read(live.notebook, parsed).map(key))].sort();
+        expect(feeds.feeding(cell).map(key).sort(), live.text(cell)).toEqual(engine);
+        for (const fed of feeds.feeding(cell)) expect(feeds.fedBy(fed).map(key)).toContain(key(cell));
+      }
+      live.close();
+    },
+  );
 });

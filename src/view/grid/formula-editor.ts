@@ -14,8 +14,16 @@ const steps: Readonly<Record<string, readonly [number, number]>> = {
   ArrowRight: [0, 1],
 };
 
-/** The editor of a cell: the plain text field of the grid with our help while typing. */
-export function formulaEditor(desk: Desk, functions: () => readonly KnownFunction[]): typeof TextEditor {
+/**
+ * The editor of a cell: the plain text field of the grid with our help while typing.
+ *
+ * @param take is given what was typed, by the grid's own row and column.
+ */
+export function formulaEditor(
+  desk: Desk,
+  functions: () => readonly KnownFunction[],
+  take: (row: number, column: number, text: string) => void,
+): typeof TextEditor {
   return class FormulaEditor extends TextEditor {
     // Declared only: a field with a value would be set after the base class has made its elements.
     declare private typing: FormulaTyping | undefined;
@@ -83,6 +91,12 @@ export function formulaEditor(desk: Desk, functions: () => readonly KnownFunctio
         },
       };
       beginPointing(this.pointing);
+    }
+
+    override saveValue(value: unknown[][], everywhere: boolean): void {
+      // The library would draw all cells again, even for a change that is not its own; only those that changed are due.
+      if (everywhere || this.row === null || this.col === null) super.saveValue(value, everywhere);
+      else take(this.row, this.col, String(value[0]?.[0] ?? ""));
     }
 
     override close(): void {

@@ -56,7 +56,10 @@ export class Grid {
     functions: () => readonly KnownFunction[],
     openMenu: (x: number, y: number) => void,
   ) {
-    registerEditor("formula", formulaEditor(desk, functions));
+    registerEditor(
+      "formula",
+      formulaEditor(desk, functions, (row, column, text) => this.take([[row, column, undefined, text]])),
+    );
     this.layOut = new LayOut(desk, clipboard, host);
     this.fittedWidth = host.clientWidth;
     this.isStale = !host.isConnected;
