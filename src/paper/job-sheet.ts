@@ -1,5 +1,6 @@
 import { escaped } from "../figures/draw/mark";
 import type { FigureName } from "../figures/kinds";
+import { offsetPageOf } from "../figures/offset-page";
 import type { Line } from "./line";
 import type { LinesAsked } from "./lines-asked";
 import { box, says } from "./markup";
@@ -38,8 +39,12 @@ const signRow = (line: Line): string =>
 /** The order of work with the boat's numbers; holds and sign-off as boxes for a pen. */
 export function jobSheet(asked: LinesAsked): string {
   const sections = sectionsOf(asked.page("Job sheet"));
+  // The tube is cut to the offsets where somebody has measured them.
+  const isCurved = offsetPageOf(asked.live, asked.option) !== undefined;
   const parts = sections.map(({ heading, lines }) => {
-    const names = drawn.flatMap(([key, list]) => (lines.some((line) => line.key === key) ? [list] : []));
+    const names = drawn
+      .filter(([key]) => lines.some((line) => line.key === key))
+      .map(([, list]) => (isCurved ? list.map((name) => (name === "developed tube" ? "cut lines" : name)) : list));
     const signs = lines.filter(isSign);
     // The verdict stands on top of the sheet already.
     const others = lines.filter((line) => !isSign(line) && line.key !== "go");

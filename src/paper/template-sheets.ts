@@ -1,4 +1,5 @@
 import { escaped } from "../figures/draw/mark";
+import { offsetPageOf } from "../figures/offset-page";
 import { papers } from "../figures/template/paper";
 import type { Template } from "../figures/template/template";
 import { templateSheets } from "../figures/template/template-sheets";
@@ -55,6 +56,7 @@ export function fullSize(asked: LinesAsked, size: SheetSize, margin: string): st
       says("td", template.note),
     ),
   );
+  const offsets = offsetPageOf(asked.live, asked.option);
   const dust = asked.line("Job sheet.caution_dust");
   const agree = asked.line("Job sheet.hold_tapes");
   return [
@@ -73,6 +75,12 @@ export function fullSize(asked: LinesAsked, size: SheetSize, margin: string): st
     ...(agree ? [box("p", {}, says("b", agree.quantity), ` ${escaped(agree.words)}`)] : []),
     says("h2", "Templates"),
     table(["Template", "Sheets", "For"], list, [1]),
+    offsets
+      ? says(
+          "p",
+          `The wrap templates follow the skin as measured on sheet "${offsets.name}". Half-lengths and trim table on the job sheet are those of a flat side: cut to the templates.`,
+        )
+      : "",
     ...templates.flatMap((template) => sheetsOf(template, size, margin)),
   ].join("\n");
 }

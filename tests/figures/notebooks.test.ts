@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { isDrawn } from "../../src/figures/figure";
+import { offsetPageOf } from "../../src/figures/offset-page";
 import { figureNames, figureOf, figuresOf } from "../../src/figures/pages";
 import { templatesOf } from "../../src/figures/template/templates-of";
 import { setCells } from "../../src/notebook/edit-cells";
@@ -20,7 +21,9 @@ describe.each(["three-hulls", "one-hull-three-layouts"])("the worked notebook %s
   it("has the figures of eight pages for each option", () => {
     const withFigures = live.notebook.pages.filter((page) => figureNames(page.name).length > 0);
     expect(withFigures).toHaveLength(8);
-    expect(figures).toHaveLength(16 * optionsOf(live.notebook).length);
+    const curved = optionsOf(live.notebook).filter((option) => offsetPageOf(live, option));
+    expect(curved).toEqual(name === "three-hulls" ? ["Cruiser"] : []);
+    expect(figures).toHaveLength(16 * optionsOf(live.notebook).length + curved.length);
   });
 
   it.each(figures)("draws $file", async ({ figure, file }) => {

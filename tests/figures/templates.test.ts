@@ -183,8 +183,9 @@ describe.each(all)("the files of %s", (name, template) => {
 });
 
 describe("templates of a notebook", () => {
+  const live = openSheets("three-hulls");
+
   it("are two of each kind for every option of the worked notebook", () => {
-    const live = openSheets("three-hulls");
     for (const option of ["Sloop", "Cruiser", "Pilot"]) {
       expect(templatesOf(live, option)).toMatchObject([
         { title: "Wrap template, port" },
