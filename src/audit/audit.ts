@@ -44,6 +44,9 @@ const rules: readonly Rule[] = [
   adapted,
 ];
 
+/** The checks by name, each with what it looks for. */
+export const ruleList: readonly Pick<Rule, "name" | "about">[] = rules.map(({ name, about }) => ({ name, about }));
+
 export interface Audit {
   /** What stands open, in the order of pages and rows. */
   readonly open: readonly Finding[];

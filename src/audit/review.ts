@@ -53,7 +53,7 @@ function cellOf(notebook: Notebook, place: string): Position | undefined {
 }
 
 /** The cells of a place; undefined when it is not there. */
-function cellsAt(notebook: Notebook, place: ReviewPlace): readonly Position[] | undefined {
+export function cellsOfPlace(notebook: Notebook, place: ReviewPlace): readonly Position[] | undefined {
   if (place.includes("!")) {
     const cell = cellOf(notebook, place);
     return cell && [cell];
@@ -74,15 +74,20 @@ function cellsAt(notebook: Notebook, place: ReviewPlace): readonly Position[] | 
   }
 }
 
+/** The places by which a cell, its row and its page are reviewed; no row where the row has no key. */
+export function placesOf(
+  notebook: Notebook,
+  at: Position,
+): { readonly cell: ReviewPlace; readonly row: ReviewPlace | undefined; readonly page: ReviewPlace } | undefined {
+  const page = notebook.pages.find(({ id }) => id === at.page);
+  if (!page) return undefined;
+  const { address, key } = nameOnPage(page, at.row, at.column);
+  return { cell: address, row: key ? `${page.name}.${key}` : undefined, page: `${page.name}.*` };
+}
+
 function markOf(marks: Marks, cells: readonly Position[]): string {
   const [only, ...more] = cells;
   return only && more.length === 0 ? marks.of(only) : hashOf(cells.map((cell) => marks.of(cell)).join("\n"));
-}
-
-/** The place by which a cell is reviewed. */
-function placeOfCell(notebook: Notebook, at: Position): ReviewPlace | undefined {
-  const page = notebook.pages.find(({ id }) => id === at.page);
-  return page && nameOnPage(page, at.row, at.column).address;
 }
 
 const withReviews = (notebook: Notebook, reviews: NonNullable<About["reviews"]>): Notebook => ({
@@ -103,7 +108,7 @@ export function review(
   when: string,
   find: FindFunction = shippedFunction,
 ): Notebook {
-  const cells = cellsAt(notebook, place);
+  const cells = cellsOfPlace(notebook, place);
   if (!cells) throw new Refusal(`There is no ${place} to review; name a cell, a row, or a page as in Supply.*.`);
   if (who.trim() === "") throw new Refusal("A review needs the name of the person who made it.");
   const hash = markOf(new Marks(notebook, find), cells);
@@ -120,16 +125,16 @@ export function unreview(notebook: Notebook, place: ReviewPlace): Notebook {
 export function reviewsOf(notebook: Notebook, find: FindFunction = shippedFunction): Review[] {
   const marks = new Marks(notebook, find);
   return Object.entries(notebook.about.reviews ?? {}).map(([place, { who, when, hash }]) => {
-    const cells = cellsAt(notebook, place);
+    const cells = cellsOfPlace(notebook, place);
     return { place, who, when, stale: !cells || markOf(marks, cells) !== hash, lost: !cells };
   });
 }
 
 /** The tick that covers a cell: its own, its row's or its page's, a standing one before a stale one. */
 export function reviewOfCell(notebook: Notebook, reviews: readonly Review[], at: Position): Review | undefined {
-  const place = placeOfCell(notebook, at);
-  const page = notebook.pages.find(({ id }) => id === at.page)?.name ?? "";
-  const places = [place, place?.replace(/@.*$/, ""), `${page}.*`];
-  const covering = places.flatMap((one) => reviews.filter((review) => review.place === one));
+  const places = placesOf(notebook, at);
+  const covering = [places?.cell, places?.row, places?.page].flatMap((one) =>
+    reviews.filter(({ place }) => place === one),
+  );
   return covering.find(({ stale }) => !stale) ?? covering[0];
 }

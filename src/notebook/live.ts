@@ -54,6 +54,11 @@ export class LiveNotebook {
     return true;
   }
 
+  /** Calculates another state of the notebook without making it a step: for a follower that has no history. */
+  follow(after: Notebook): void {
+    if (after !== this.current) this.show(after);
+  }
+
   /** Takes the last step back; undefined when there is none. */
   undo(): Step | undefined {
     const step = this.history.last;

@@ -4,6 +4,7 @@ import type { Change, LiveNotebook } from "../notebook/live";
 import { isOptionPage, type Notebook, type Page, pageById } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
 import { type Block, cellOf, firstBlock, within } from "./block";
+import { CellMarks } from "./cell-marks";
 import type { Safety } from "./keeping/safety";
 import { capital, counted } from "./shown/count-words";
 
@@ -22,6 +23,8 @@ type Listener = (happening: Happening) => void;
 
 /** What lies on the table: the open notebook, the page that is shown, what is selected on it, and what was last said. */
 export class Desk {
+  /** What lies over the cells. */
+  readonly marks = new CellMarks();
   private shown: string;
   private readonly blocks = new Map<string, Block>();
   private readonly listeners = new Set<Listener>();

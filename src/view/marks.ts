@@ -16,3 +16,12 @@ export const careMark: TemplateResult = html`<svg class="mark" viewBox="0 0 20 2
 
 /** The section of a hull with its waterline and the tunnel across it. */
 export const hullMark: TemplateResult = html`<svg class="hull" viewBox="0 0 34 26" aria-hidden="true" fill="none" stroke="currentColor"><path d="M2 2C5 16 11 23 17 24 23 23 29 16 32 2" stroke-width="1.6" /><path d="M9.5 12.4H24.5V16.6H9.5Z" stroke-width="1.6" /><path d="M2 7.4H32" stroke-dasharray="3 2.4" /></svg>`;
+
+/** Two lines: a note, to be read once. */
+export const noteMark: TemplateResult = html`<svg class="mark" viewBox="0 0 15 15" aria-hidden="true"><path d="M2 5.5H13M2 9.5H9" fill="none" stroke="currentColor" stroke-width="1.6" /></svg>`;
+
+/** A tick: reviewed, and nothing behind it has changed. */
+export const tickMark: TemplateResult = html`<svg class="mark" viewBox="0 0 15 15" aria-hidden="true"><path d="M2 8 6 12 13 3" fill="none" stroke="currentColor" stroke-width="2" /></svg>`;
+
+/** An hourglass: reviewed once, and stale since. */
+export const staleMark: TemplateResult = html`<svg class="mark" viewBox="0 0 15 15" aria-hidden="true"><path d="M3 2H12L3 13H12Z" fill="none" stroke="currentColor" stroke-width="1.6" stroke-linejoin="round" /></svg>`;

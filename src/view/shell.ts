@@ -15,6 +15,7 @@ import { titleBlock } from "./panels/title-block";
 import { tools } from "./panels/tools";
 import { verdictLines } from "./panels/verdict-lines";
 import type { working } from "./panels/working";
+import type { Side } from "./side";
 import { newsOf, type Standing, standingAfter, standingOf } from "./standing";
 import type { Wishes } from "./wishes";
 
@@ -41,6 +42,7 @@ export class Shell {
       readonly notes: Notes;
       readonly drawings: Drawings;
       readonly tasks: Tasks;
+      readonly side: Side;
     },
     private readonly wishes: Wishes,
   ) {
@@ -110,11 +112,11 @@ export class Shell {
         ${this.files()}
       </nav>
       <main>
-        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tasks.tools()}${isTask ? nothing : tools(desk, wishes)}</header>
+        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tasks.tools()}${isTask ? nothing : tools(desk, wishes, this.parts.side.shown?.name)}</header>
         ${isTask ? tasks.main(page) : this.cells(page)}
         ${this.said()}
       </main>
-      <aside class="side" aria-label=${isTask ? "Rule and limits" : "Drawing, working and notes"}>${divider()}<div class="side-content"></div></aside>
+      <aside class="side" aria-label=${isTask ? "Rule and limits" : (this.parts.side.shown?.name ?? "Drawing, working and notes")}>${divider()}<div class="side-content"></div></aside>
       <footer aria-label="Title block">${titleBlock(notebook)}</footer>`;
   }
 
@@ -161,6 +163,8 @@ export class Shell {
     const { desk } = this;
     const { page, block, live } = desk;
     if (this.parts.tasks.shows(page)) return html`${this.parts.tasks.side(page)}`;
+    const beside = this.parts.side.shown;
+    if (beside) return beside.show();
     const name = cellName(block.from);
     const go = ({ page: at, row, column }: Position) => {
       desk.select(one({ row, column }), at);

@@ -10,6 +10,7 @@ import { Drawings } from "./panels/drawing";
 import { Notes } from "./panels/notes";
 import { listenToPlace } from "./place";
 import { Shell } from "./shell";
+import { Side } from "./side";
 import type { KnownFunction } from "./typing/known-function";
 import { wishesOf } from "./wishes";
 import { workedNotebook } from "./worked-notebook";
@@ -23,7 +24,8 @@ cells.id = "cells";
 let grid: Grid | undefined;
 let functions: readonly KnownFunction[] = [];
 const knownNow = () => functions;
-const wishes = wishesOf(desk, () => grid, keeper);
+const side = new Side(() => shell.due());
+const wishes = wishesOf(desk, () => grid, keeper, side);
 const line = new CellLine(desk, knownNow, wishes.toCells);
 const notes = new Notes(desk, () => shell.due());
 const drawings = new Drawings(desk, () => shell.due());
@@ -32,7 +34,7 @@ const shell: Shell = new Shell(
   desk,
   document.querySelector("#desk") as HTMLElement,
   cells,
-  { line, notes, drawings, tasks },
+  { line, notes, drawings, tasks, side },
   wishes,
 );
 

@@ -5,12 +5,15 @@ import { cellMenu } from "./grid/cell-menu";
 import type { Grid } from "./grid/grid";
 import { openMenu } from "./grid/menu";
 import type { Keeper } from "./keeping/keeper";
+import type { Beside, Side } from "./side";
 
 /** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
 export interface Wishes {
   readonly options: () => void;
   readonly units: () => void;
   readonly paper: () => void;
+  /** Puts findings and ticks beside the cells, or takes them away. */
+  readonly audit: () => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
   readonly notebooks: () => void;
@@ -34,16 +37,45 @@ async function exportPage(desk: Desk, what: "typed" | "values"): Promise<void> {
   desk.say(`${page.name} exported as ${name}.`);
 }
 
+/**
+ * Findings and ticks, brought in when they are first asked for, or when the notebook holds ticks to show in the cells.
+ *
+ * @returns what puts them beside the cells, or takes them away.
+ */
+function auditBeside(desk: Desk, side: Side, toCells: () => void): () => void {
+  let panel: Promise<Beside> | undefined;
+  const load = () => {
+    panel ??= import("./audit/audit-panel").then(
+      ({ AuditPanel }) =>
+        new AuditPanel(
+          desk,
+          () => side.update(),
+          toCells,
+          () => side.put(undefined),
+        ),
+    );
+    return panel;
+  };
+  desk.subscribe(({ kind }) => {
+    if (kind !== "notice" && kind !== "selection" && !panel && desk.live && desk.notebook.about.reviews) {
+      inBackground(load());
+    }
+  });
+  return () => inBackground(load().then((one) => side.put(side.shown === one ? undefined : one)));
+}
+
 /** @param grid answers undefined until it is loaded. */
-export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keeper): Wishes {
+export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keeper, side: Side): Wishes {
   const options = () => inBackground(import("./dialogs/options").then(({ openOptions }) => openOptions(desk)));
   const units = () => inBackground(import("./dialogs/units").then(({ openUnits }) => openUnits(desk)));
   const paper = () => inBackground(import("./dialogs/paper").then(({ openPaper }) => openPaper(desk)));
   const toCells = () => grid()?.focus();
+  const audit = auditBeside(desk, side, toCells);
   return {
     options,
     units,
     paper,
+    audit,
     toCells,
     menu: (x, y) => {
       const box = grid()?.cellBox;

@@ -1,5 +1,6 @@
 import { firstOption, isOptionPage, type Page } from "../../notebook/model";
 import { columnName } from "../../notebook/references";
+import type { CellMark } from "../cell-marks";
 
 function part(name: string, text: string): HTMLElement {
   const element = document.createElement("span");
@@ -19,4 +20,14 @@ export function drawHeader(page: Page, column: number, th: HTMLTableCellElement)
   );
   th.classList.toggle("named", isOptionPage(page));
   th.classList.toggle("right", isOptionPage(page) && column >= firstOption);
+}
+
+/** The head of a row: its number, with the mark of a tick on the whole row. */
+export function drawRowHead(th: HTMLTableCellElement, marks: readonly CellMark[]): void {
+  const kinds = marks.map(({ kind }) => kind).join(" ");
+  th.classList.toggle("tick", kinds.includes("tick"));
+  th.classList.toggle("stale-tick", kinds.includes("stale"));
+  const words = marks.map((one) => one.words).join("\n");
+  if (words) th.title = words;
+  else th.removeAttribute("title");
 }

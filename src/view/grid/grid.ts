@@ -13,7 +13,7 @@ import { fillBlock } from "../edits/fill-block";
 import { closedCell, typeInto } from "../edits/type-into";
 import type { KnownFunction } from "../typing/known-function";
 import { listenToClipboard } from "./clipboard-events";
-import { drawHeader } from "./draw-header";
+import { drawHeader, drawRowHead } from "./draw-header";
 import { formulaEditor } from "./formula-editor";
 import { LayOut, rowNumbers } from "./lay-out";
 import { leaveCells } from "./leave-cells";
@@ -78,6 +78,7 @@ export class Grid {
       else if (happening.kind === "selection") this.select(this.desk.block);
       else if (happening.kind === "page" || happening.kind === "opened") this.show();
     });
+    desk.marks.subscribe(() => this.hot.render());
     new ResizeObserver(() => this.fit()).observe(host);
     const isHere = () => this.hot.isListening() && !this.isEditing && host.contains(document.activeElement);
     listenToClipboard(clipboard, isHere, () => this.hot.render());
@@ -142,7 +143,7 @@ export class Grid {
       sanitizer: () => "",
       renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) =>
         paintCell(td, layOut.look(row, column), layOut.marks(row, column)),
-      afterRenderer: (td, row, column) => describeCell(td, layOut.look(row, column)),
+      afterRenderer: (td, row, column) => describeCell(td, layOut.look(row, column), layOut.laid(row, column)),
       cells: (row: number, column: number) => ({ readOnly: this.closed(row, column) !== undefined }),
       modifySourceData: (row, column, holder, mode) => {
         if (mode === "get") {
@@ -163,6 +164,7 @@ export class Grid {
         return false as never;
       },
       afterGetColHeader: (column, th) => drawHeader(layOut.page, column, th),
+      afterGetRowHeader: (row, th) => drawRowHead(th, layOut.laid(row)),
       afterColumnResize: (width, column) => this.keepWidth(column, width),
       afterSelection: (row, col, row2, col2) => {
         if (!this.isShowing) desk.select(this.block({ row, col }, { row: row2, col: col2 }));
@@ -278,7 +280,7 @@ export class Grid {
         const kept = [...td.classList].filter((name) => /^(area|current|highlight|ht|fullySelected)/.test(name));
         const look = this.layOut.look(row, column);
         paintCell(td, look, [this.layOut.marks(row, column), ...kept].join(" "));
-        describeCell(td, look);
+        describeCell(td, look, this.layOut.laid(row, column));
       }
     }
   }

@@ -1,5 +1,6 @@
 import { columnsOf, isOptionPage, type Page } from "../../notebook/model";
 import { edges } from "../block";
+import type { CellMark } from "../cell-marks";
 import { type Desk, firstLine } from "../desk";
 import type { Clipboard } from "../edits/clipboard";
 import { rowDecimals } from "../shown/row-decimals";
@@ -101,11 +102,21 @@ export class LayOut {
 
   /** Classes that do not come from the cell itself. */
   marks(row: number, column: number): string {
-    const { waiting } = this.clipboard;
-    if (waiting?.page !== this.page.id) return "";
-    const { top, left, bottom, right } = edges(waiting.block);
     const line = this.line(row);
-    return line >= top && line <= bottom && column >= left && column <= right ? " cut" : "";
+    const laid = this.laid(row, column).map(({ kind }) => ` ${kind}`);
+    return laid.join("") + (this.isCut(line, column) ? " cut" : "");
+  }
+
+  private isCut(line: number, column: number): boolean {
+    const { waiting } = this.clipboard;
+    if (waiting?.page !== this.page.id) return false;
+    const { top, left, bottom, right } = edges(waiting.block);
+    return line >= top && line <= bottom && column >= left && column <= right;
+  }
+
+  /** What lies over a cell, or over the head of a row where no column is named. */
+  laid(row: number, column?: number): readonly CellMark[] {
+    return this.desk.marks.at(this.page.id, this.line(row), column);
   }
 
   private get room(): number {

@@ -1,3 +1,4 @@
+import type { CellMark } from "../cell-marks";
 import type { Look } from "./cell-look";
 
 /** What a cell's element shows now, so that it is left alone when nothing changed. */
@@ -49,11 +50,13 @@ export function paintCell(td: HTMLTableCellElement, look: Look, extra = ""): voi
 }
 
 /** What a cell says to those who do not see it, and on hovering; after the grid has drawn it. */
-export function describeCell(td: HTMLTableCellElement, look: Look): void {
+export function describeCell(td: HTMLTableCellElement, look: Look, marks: readonly CellMark[]): void {
   const { sentence, text } = look;
   if (look.shape === "error" || look.shape === "open") td.setAttribute("aria-invalid", "true");
   else td.removeAttribute("aria-invalid");
-  const title = sentence ?? (text.length > 12 ? text : "");
+  const title = [sentence ?? (text.length > 12 ? text : ""), ...marks.map(({ words }) => words)]
+    .filter(Boolean)
+    .join("\n");
   if (title) td.title = title;
   else td.removeAttribute("title");
 }

@@ -9,6 +9,7 @@ import { choicesAt, typedText } from "../edits/as-typed";
 import { closedCell, typeInto } from "../edits/type-into";
 import { cornerMark, openMark } from "../marks";
 import { beginPointing, endPointing, type Pointing } from "../pointing";
+import { capital } from "../shown/count-words";
 import { rowDecimals } from "../shown/row-decimals";
 import { rowUnits } from "../shown/row-units";
 import { withUnit } from "../shown/unit-text";
@@ -71,7 +72,7 @@ export class CellLine {
     this.field.setAttribute("aria-label", `What was typed in ${cellName(cell)}`);
     render(this.place(page, cell), this.where);
     render(this.value(page, cell), this.worth);
-    render(closed ?? this.about(page, cell), this.sentence);
+    render(html`${closed ?? this.about(page, cell)}${this.laid(page, cell)}`, this.sentence);
   }
 
   private place(page: Page, cell: Cell): TemplateResult {
@@ -91,6 +92,15 @@ export class CellLine {
     const units = rowUnits(live.notebook, page, cell.row);
     const isNumber = isOptionPage(page) && cell.column >= firstOption;
     return worthText(value, isNumber ? units : { ...units, unit: "" }, rowDecimals(live, page, cell.row));
+  }
+
+  /** What the marks over the cell and its row say. */
+  private laid(page: Page, { row, column }: Cell): TemplateResult | typeof nothing {
+    const { marks } = this.desk;
+    const words = [...marks.at(page.id, row, column), ...marks.at(page.id, row)].map((mark) => mark.words);
+    return words.length > 0
+      ? html` <span class="laid">${capital(words.join("; ").replaceAll("\n", "; "))}.</span>`
+      : nothing;
   }
 
   /** The error's sentence where there is one, else what the row says of itself. */

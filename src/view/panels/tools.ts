@@ -6,8 +6,16 @@ import type { Wishes } from "../wishes";
 const arrow = (flip: boolean): TemplateResult =>
   html`<svg class="mark" viewBox="0 0 15 15" aria-hidden="true"><path d=${flip ? "M9.5 2 13 5.5 9.5 9M13 5.5H6A4 4 0 0 0 6 13H8" : "M5.5 2 2 5.5 5.5 9M2 5.5H9A4 4 0 0 1 9 13H7"} fill="none" stroke="currentColor" stroke-width="1.5" /></svg>`;
 
-/** The few things that are done to a page, at its top right. */
-export function tools(desk: Desk, wishes: Pick<Wishes, "menu" | "options" | "units" | "paper">): TemplateResult {
+/**
+ * The few things that are done to a page, at its top right.
+ *
+ * @param beside what stands beside the cells in the place of drawing, working and notes.
+ */
+export function tools(
+  desk: Desk,
+  wishes: Pick<Wishes, "menu" | "options" | "units" | "paper" | "audit">,
+  beside?: string,
+): TemplateResult {
   const steps = desk.live?.steps;
   const menuUnder = (button: HTMLElement) => {
     const { left, bottom } = button.getBoundingClientRect();
@@ -24,5 +32,6 @@ export function tools(desk: Desk, wishes: Pick<Wishes, "menu" | "options" | "uni
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.options}>Options</button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.units}>Units</button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.paper}>Paper</button>
+    <button type="button" ?disabled=${!desk.live} aria-pressed=${beside === "Audit" ? "true" : "false"} @click=${wishes.audit}>Audit</button>
   </div>`;
 }

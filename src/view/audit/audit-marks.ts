@@ -1,0 +1,58 @@
+import type { Severity } from "../../audit/finding";
+import type { Review } from "../../audit/review";
+import { firstOption, type Notebook, optionsOf, pageByName } from "../../notebook/model";
+import { referencesOf } from "../../notebook/references";
+import { rowOfKey } from "../../notebook/rows";
+import { type CellMark, type Marks, markKey } from "../cell-marks";
+import { type FindingGroup, positionOf } from "./standing-findings";
+import { tickWords } from "./ticks";
+
+const weight: Readonly<Record<Severity, number>> = { error: 3, warning: 2, note: 1 };
+
+/** A mark for every cell with an open finding: the shape of the heaviest, the words of all. */
+export function findingMarks(notebook: Notebook, groups: readonly FindingGroup[]): Marks {
+  const marks = new Map<string, CellMark & { readonly severity: Severity }>();
+  for (const { findings, acceptance } of groups) {
+    if (acceptance) continue;
+    for (const finding of findings) {
+      const at = positionOf(notebook, finding);
+      if (!at) continue;
+      const key = markKey(at.page, at.row, at.column);
+      const known = marks.get(key);
+      const own = `${finding.severity}: ${finding.message}`;
+      const severity = known && weight[known.severity] > weight[finding.severity] ? known.severity : finding.severity;
+      marks.set(key, {
+        severity,
+        kind: `finding ${severity}-finding`,
+        words: known ? `${known.words}\n${own}` : own,
+      });
+    }
+  }
+  return marks;
+}
+
+/** Where a tick is drawn: at its cell, or at the head of its row; a page's tick stands in words only. */
+function placeOfTick(notebook: Notebook, place: string): string | undefined {
+  const [, quoted, bare, cell] = /^(?:'(.+)'|([^!]+))!([A-Z]+\d+)$/.exec(place) ?? [];
+  if (cell) {
+    const page = pageByName(notebook, (quoted ?? bare ?? "").replaceAll("''", "'"));
+    const from = referencesOf(`=${cell}`)[0]?.from;
+    return page && from?.row !== undefined ? markKey(page.id, from.row, from.column) : undefined;
+  }
+  const [, name = "", key = "", option] = /^([^.@]+)\.([^@]+?)(?:@(.+))?$/.exec(place) ?? [];
+  const page = pageByName(notebook, name);
+  const row = page && key !== "*" ? rowOfKey(page, key) : -1;
+  if (!page || row < 0) return undefined;
+  return option === undefined
+    ? markKey(page.id, row)
+    : markKey(page.id, row, firstOption + optionsOf(notebook).indexOf(option));
+}
+
+export function tickMarks(notebook: Notebook, ticks: readonly Review[]): Marks {
+  return new Map(
+    ticks.flatMap((tick): [string, CellMark][] => {
+      const key = placeOfTick(notebook, tick.place);
+      return key ? [[key, { kind: tick.stale ? "tick stale-tick" : "tick", words: tickWords(tick) }]] : [];
+    }),
+  );
+}

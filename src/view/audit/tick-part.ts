@@ -1,0 +1,66 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import { placesOf, type Review, type ReviewPlace, reviewOfCell } from "../../audit/review";
+import { nameOnPage } from "../../notebook/cell-name";
+import { inBackground } from "../background";
+import { cellName } from "../block";
+import type { Desk } from "../desk";
+import { askName, knownName } from "../dialogs/ask-name";
+import { staleMark, tickMark } from "../marks";
+import { counted } from "../shown/count-words";
+import { tick, tickWords, untick } from "./ticks";
+
+const mark = (stale: boolean): TemplateResult =>
+  stale ? html`<span class="open">${staleMark}</span>` : html`<span class="holds">${tickMark}</span>`;
+
+/** The tick of the selected cell, and buttons to tick it, its row and its page. */
+export function tickHere(desk: Desk, ticks: readonly Review[]): TemplateResult | typeof nothing {
+  const { page, block, notebook } = desk;
+  const at = { page: page.id, ...block.from };
+  const places = placesOf(notebook, at);
+  if (!places) return nothing;
+  const covering = reviewOfCell(notebook, ticks, at);
+  const { quantity, option } = nameOnPage(page, at.row, at.column);
+  const button = (what: string, place: ReviewPlace | undefined) => {
+    if (place === undefined) return nothing;
+    const own = ticks.find((one) => one.place === place);
+    return own && !own.stale
+      ? html`<button type="button" @click=${() => untick(desk, place)}>Take tick of ${what} back</button>`
+      : html`<button type="button" @click=${() => inBackground(tick(desk, place))}>${own ? "Tick" : "Tick"} ${what}${own ? " again" : ""}</button>`;
+  };
+  return html`<section class="tick-here" aria-label="Review of the selected cell">
+    <p><b>${cellName(block.from)}</b> ${[quantity, option].filter(Boolean).join(", ")}</p>
+    <p>${covering ? html`${mark(covering.stale)} ${tickWords(covering).replace(/^./, (first) => first.toUpperCase())}${covering.place === places.cell ? "" : `, with ${covering.place}`}.` : html`<span class="soft">Not reviewed yet.</span>`}</p>
+    <div class="choices">
+      ${button("this cell", places.cell)} ${button("this row", places.row)} ${button("this page", places.page)}
+    </div>
+    <p class="soft">${
+      knownName()
+        ? html`Signed ${knownName()}. <button type="button" class="quiet" @click=${() => inBackground(askName(true))}>Another name …</button>`
+        : "Your name is asked for with the first tick."
+    }</p>
+  </section>`;
+}
+
+/** All ticks, stale ones first, each with its place, name and date. */
+export function tickList(
+  desk: Desk,
+  ticks: readonly Review[],
+  go: (place: ReviewPlace) => void,
+): TemplateResult | typeof nothing {
+  if (ticks.length === 0) return nothing;
+  const sorted = [...ticks].sort((a, b) => Number(b.stale) - Number(a.stale));
+  const stale = ticks.filter((one) => one.stale).length;
+  const line = (one: Review) => html`<li>
+    ${mark(one.stale)} <a href="#" @click=${(event: Event) => {
+      event.preventDefault();
+      go(one.place);
+    }}>${one.place.replace(/\.\*$/, ", whole page")}</a>
+    <span class="soft">${tickWords(one)}</span>
+    ${one.stale && !one.lost ? html`<button type="button" class="quiet" aria-label=${`Tick ${one.place} again`} @click=${() => inBackground(tick(desk, one.place))}>Tick again</button>` : nothing}
+    <button type="button" class="quiet" aria-label=${`Take the tick of ${one.place} back`} @click=${() => untick(desk, one.place)}>Take back</button>
+  </li>`;
+  return html`<details ?open=${ticks.length <= 12}>
+    <summary>${counted(ticks.length, "tick")}${stale > 0 ? `, ${stale} stale` : ""}</summary>
+    <ul class="ticks">${sorted.map(line)}</ul>
+  </details>`;
+}
