@@ -1,8 +1,7 @@
 import { displayNumber } from "../notebook/display";
-import { printPage } from "../notebook/page-csv";
 import { finish } from "../study/carry-out";
 import { type Move, type MovesAnswer, moves } from "../study/moves";
-import { valueText } from "../study/options/print";
+import { movesCsv } from "../study/moves-csv";
 import { quantityWords, valueWords } from "../study/words";
 import { columns, Misuse, type Output } from "./output";
 import { openStudy, whyLine } from "./study";
@@ -27,17 +26,6 @@ function movesText({ result, unit, now, moves: found, still }: MovesAnswer): str
   const rest = still.length === 0 ? "" : `Move nothing: ${still.join(", ")}.\n`;
   const table = columns([head, ...rows], (column) => column === 4 || column === 5);
   return `${result} is ${quantityWords(now, unit)}. Each input by itself, the rest as in the notebook:\n\n${table}\n${rest}`;
-}
-
-function movesCsv({ moves: found }: MovesAnswer): string {
-  const head = ["input", "quantity", "unit", "value", "low", "high", "at low", "at high", "change", "percent", "note"];
-  const rows = found.map((move) => [
-    ...[move.name, move.quantity, move.unit],
-    ...[move.value, move.low ?? null, move.high ?? null].map(valueText),
-    ...[move.atLow, move.atHigh, move.over, move.percent].map((value) => valueText(value ?? null)),
-    move.note,
-  ]);
-  return printPage([head, ...rows]);
 }
 
 /** `moves FOLDER Estimate.price_80@Cruiser`: every input of a result, by how much it moves it. */

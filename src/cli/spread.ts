@@ -1,9 +1,9 @@
 import { displayNumber } from "../notebook/display";
 import { finish } from "../study/carry-out";
-import { rowsNamed } from "../study/rows";
 import { percentiles, type ResultSpread, type SpreadAnswer, spread, type VariedInput } from "../study/spread/spread";
 import { isCommon, isSeed, isTrials, mostTrials, type StoredSpread, storedSpread } from "../study/stored";
-import { ownSpread, readShape, varyAdvice } from "../study/vary";
+import { inputsNamed, variedInputs } from "../study/varied";
+import { varyAdvice } from "../study/vary";
 import { listWords } from "../study/words";
 import { columns, Misuse, type Output } from "./output";
 import { numberFrom, type OpenStudy, openStudy, whyLine } from "./study";
@@ -28,31 +28,23 @@ function settingsFrom(stored: StoredSpread, wishes: SpreadWishes): Omit<StoredSp
 }
 
 /** Inputs to vary: those the notebook spreads by itself, those it stores, those the person names, the last word counts. */
-function variedFrom(open: OpenStudy, stored: StoredSpread, asked: readonly string[]): VariedInput[] {
-  const { notebook, subject } = open;
-  const found = new Map(ownSpread(subject).map((one) => [one.input, one]));
-  const take = (pattern: string, text: string, must: boolean): void => {
-    const rows = rowsNamed(notebook, pattern);
-    const places = rows.flatMap(({ name }) => {
-      const place = subject.inputs.findIndex((input) => input.name === name);
-      const input = subject.inputs[place];
-      return input && (rows.length === 1 || typeof input.value === "number") ? [{ place, input }] : [];
-    });
-    if (places.length === 0 && must) throw new Misuse(`--vary ${pattern}: no result hangs on it.`);
-    for (const { place, input } of places) found.set(place, { input: place, shape: readShape(input, text) });
-  };
-  for (const [name, text] of Object.entries(stored.vary)) take(name, text, false);
-  for (const one of asked) {
+function variedFrom({ notebook, subject }: OpenStudy, stored: StoredSpread, asked: readonly string[]): VariedInput[] {
+  const named = asked.map((one): readonly [string, string] => {
     const split = one.indexOf("=");
     if (split < 0) throw new Misuse(`--vary ${one}: after Page.key= ${varyAdvice}.`);
-    take(one.slice(0, split), one.slice(split + 1), true);
-  }
-  if (found.size === 0) {
+    const [pattern, text] = [one.slice(0, split), one.slice(split + 1)];
+    if (inputsNamed(notebook, subject, pattern).length === 0) {
+      throw new Misuse(`--vary ${pattern}: no result hangs on it.`);
+    }
+    return [pattern, text];
+  });
+  const found = variedInputs(notebook, subject, [...Object.entries(stored.vary), ...named]);
+  if (found.length === 0) {
     throw new Misuse(
       "spread needs inputs that vary, for example --vary Supply.run=10,11.5,14 or --vary 'Estimate.*=±5%'.",
     );
   }
-  return [...found.values()];
+  return found;
 }
 
 const percent = (share: number): string => `${displayNumber(100 * share, 1)} %`;

@@ -1,6 +1,8 @@
+import type { SheetTexts } from "../engine/engine";
 import { carryOut, type Study } from "./carry-out";
 import type { Asked, Studies, StudyName, StudyReply, StudyRequest } from "./messages";
 import { moves } from "./moves";
+import { optionsOneByOne } from "./options/run";
 import { type Runner, runnerOf } from "./runner";
 import { smallest } from "./smallest";
 import { solve } from "./solve";
@@ -8,9 +10,15 @@ import { spread } from "./spread/spread";
 import type { Subject } from "./subject";
 import { twoInputs } from "./two-inputs";
 
+interface Open {
+  readonly subject: Subject;
+  readonly sheets: readonly SheetTexts[];
+  readonly runner: Runner;
+}
+
 type AnyAnswer = Studies[StudyName]["answer"];
 
-function studyOf(subject: Subject, runner: Runner, asked: Asked): Study<AnyAnswer> {
+function studyOf({ subject, sheets, runner }: Open, asked: Asked): Study<AnyAnswer> {
   switch (asked.study) {
     case "solve":
       return solve(subject, runner, asked.question);
@@ -22,6 +30,8 @@ function studyOf(subject: Subject, runner: Runner, asked: Asked): Study<AnyAnswe
       return spread(subject, runner, asked.question);
     case "two inputs":
       return twoInputs(subject, runner, asked.question);
+    case "options":
+      return optionsOneByOne(subject, sheets, asked.question);
   }
 }
 
@@ -31,7 +41,7 @@ function studyOf(subject: Subject, runner: Runner, asked: Asked): Study<AnyAnswe
  * Studies run side by side in small steps, so that a stop is heard while one of them runs.
  */
 export function answering(post: (reply: StudyReply) => void): (request: StudyRequest) => void {
-  let open: { readonly subject: Subject; readonly runner: Runner } | undefined;
+  let open: Open | undefined;
   const running = new Map<number, AbortController>();
 
   const answer = async (ask: number, asked: Asked): Promise<void> => {
@@ -39,7 +49,7 @@ export function answering(post: (reply: StudyReply) => void): (request: StudyReq
     running.set(ask, stop);
     try {
       if (!open) throw new Error("Nothing can be asked before the notebook is there; send it first.");
-      const study = studyOf(open.subject, open.runner, asked);
+      const study = studyOf(open, asked);
       const progress = (one: { readonly done: number; readonly of: number }) => post({ kind: "progress", ask, ...one });
       post({ kind: "answer", ask, answer: await carryOut(study, { signal: stop.signal, progress }) });
     } catch (cause) {
@@ -56,8 +66,9 @@ export function answering(post: (reply: StudyReply) => void): (request: StudyReq
         // A study of the notebook as it was would answer a question that nobody has any more.
         for (const stop of running.values()) stop.abort();
         open?.runner.close();
-        const runner = runnerOf(request.subject.chain, request.sheets);
-        open = { subject: request.subject, runner };
+        const { subject, sheets } = request;
+        const runner = runnerOf(subject.chain, sheets);
+        open = { subject, sheets, runner };
         post({ kind: "ready", by: runner.by, why: runner.why });
         break;
       }

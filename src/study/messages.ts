@@ -1,6 +1,7 @@
 import type { SheetTexts } from "../engine/engine";
 import type { Progress } from "./carry-out";
 import type { MovesAnswer } from "./moves";
+import type { OptionResults, OptionsQuestion } from "./options/run";
 import type { SmallestAnswer, SmallestQuestion } from "./smallest";
 import type { SolveAnswer, SolveQuestion } from "./solve";
 import type { SpreadAnswer, SpreadQuestion } from "./spread/spread";
@@ -14,6 +15,7 @@ export interface Studies {
   readonly moves: { readonly question: { readonly result: number }; readonly answer: MovesAnswer };
   readonly spread: { readonly question: SpreadQuestion; readonly answer: SpreadAnswer };
   readonly "two inputs": { readonly question: TwoInputsQuestion; readonly answer: TwoInputsAnswer };
+  readonly options: { readonly question: OptionsQuestion; readonly answer: readonly OptionResults[] };
 }
 
 export type StudyName = keyof Studies;

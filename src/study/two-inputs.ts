@@ -25,8 +25,12 @@ export interface TwoInputsAnswer {
   readonly result: { readonly name: string; readonly unit: string };
   /** Row by row (down), then across; NaN where there is no result. */
   readonly results: readonly (readonly number[])[];
-  /** Whether all checks of the subject hold there; one without a result does not. */
+  /** Whether all checks hold there but those of `short`; one without a result does not. */
   readonly holds: readonly (readonly boolean[])[];
+  /** Checks that hold nowhere in the range, by name. */
+  readonly short: readonly string[];
+  /** How many checks the region is made of. */
+  readonly checks: number;
 }
 
 const defaultParts = 20;
@@ -36,6 +40,7 @@ const valuesAlong = (input: StudyInput, { range, parts = defaultParts }: Axis): 
 
 /**
  * A result over two inputs, with the region in which all checks of the subject hold; everything else stays as it is.
+ * Checks that hold nowhere in the range would leave no region at all and are named beside it.
  *
  * @throws Refusal for an input without a plausible range.
  */
@@ -47,28 +52,31 @@ export function twoInputs(subject: Subject, runner: Runner, question: TwoInputsQ
   const [across, down] = [valuesAlong(acrossInput, question.across), valuesAlong(downInput, question.down)];
   return (function* () {
     const results: number[][] = [];
-    const holds: boolean[][] = [];
+    const margins: (readonly Plain[])[][] = [];
     for (const [i, y] of down.entries()) {
       const line: number[] = [];
-      const held: boolean[] = [];
+      const held: (readonly Plain[])[] = [];
       for (const x of across) {
         const values = runner.run(base.with(question.down.input, y).with(question.across.input, x));
         const value = values[question.result];
         line.push(typeof value === "number" ? value : Number.NaN);
-        held.push(
-          subject.results.every(({ isCheck }, k) => !isCheck || (typeof values[k] === "number" && values[k] >= 0)),
-        );
+        held.push(values);
       }
       results.push(line);
-      holds.push(held);
+      margins.push(held);
       yield { done: i + 1, of: down.length };
     }
+    const holdsAt = (values: readonly Plain[], k: number) => typeof values[k] === "number" && values[k] >= 0;
+    const checks = subject.results.flatMap(({ isCheck }, k) => (isCheck ? [k] : []));
+    const judged = checks.filter((k) => margins.some((line) => line.some((values) => holdsAt(values, k))));
     return {
       across: { name: acrossInput.name, unit: acrossInput.unit, values: across },
       down: { name: downInput.name, unit: downInput.unit, values: down },
       result: { name: result.name, unit: result.unit },
       results,
-      holds,
+      holds: margins.map((line) => line.map((values) => judged.every((k) => holdsAt(values, k)))),
+      short: checks.filter((k) => !judged.includes(k)).map((k) => subject.results[k]?.name ?? ""),
+      checks: judged.length,
     };
   })();
 }

@@ -10,6 +10,7 @@ import type { Beside, Side } from "./side";
 /** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
 export interface Wishes {
   readonly options: () => void;
+  readonly studies: () => void;
   readonly units: () => void;
   readonly paper: () => void;
   /** Puts findings and ticks beside the cells, or takes them away. */
@@ -69,10 +70,12 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
   const options = () => inBackground(import("./dialogs/options").then(({ openOptions }) => openOptions(desk)));
   const units = () => inBackground(import("./dialogs/units").then(({ openUnits }) => openUnits(desk)));
   const paper = () => inBackground(import("./dialogs/paper").then(({ openPaper }) => openPaper(desk)));
+  const studies = () => inBackground(import("./studies/studies").then(({ openStudies }) => openStudies(desk)));
   const toCells = () => grid()?.focus();
   const audit = auditBeside(desk, side, toCells);
   return {
     options,
+    studies,
     units,
     paper,
     audit,

@@ -10,6 +10,8 @@ export interface SheetOptions {
   /** Everything the drawing says, in sentences. */
   readonly says: string;
   readonly height: number;
+  /** Only for a figure that grows with what it shows; all others are `sheetWidth` wide. */
+  readonly width?: number;
   readonly content: readonly string[];
 }
 
@@ -17,14 +19,17 @@ export interface SheetOptions {
  * A whole figure. It holds no styles, scripts or ids, so that any number of figures can stand on one page under a
  * strict content policy, and it names its own size, so that it also opens alone.
  */
-export function sheet({ title, says, height, content }: SheetOptions): { says: string; svg: string } {
+export function sheet({ title, says, height, width = sheetWidth, content }: SheetOptions): {
+  says: string;
+  svg: string;
+} {
   const tall = Math.ceil(height);
   const svg = element(
     "svg",
     {
       xmlns: "http://www.w3.org/2000/svg",
-      viewBox: `0 0 ${sheetWidth} ${tall}`,
-      width: sheetWidth,
+      viewBox: `0 0 ${width} ${tall}`,
+      width,
       height: tall,
       role: "img",
       "aria-label": `${title}. ${says}`,

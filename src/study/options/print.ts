@@ -1,7 +1,7 @@
 import { printPage } from "../../notebook/page-csv";
 import type { Plain } from "../kernel/plain";
 import { optionHeader } from "./header";
-import type { OptionRun } from "./run";
+import type { OptionResults } from "./run";
 
 /** A value with every digit; text that another program might take for a formula gets an apostrophe. */
 export function valueText(value: Plain): string {
@@ -13,8 +13,14 @@ export function valueText(value: Plain): string {
 
 const linesAtOnce = 200;
 
+/** The rows that were asked for, and the options with their results. */
+export interface PrintedOptions {
+  readonly subject: { readonly results: readonly { readonly name: string }[] };
+  readonly results: () => Iterable<OptionResults>;
+}
+
 /** The results as CSV, piece by piece: `option`, then a column for each row, full precision. */
-export function* printOptions(run: OptionRun): Generator<string, void, void> {
+export function* printOptions(run: PrintedOptions): Generator<string, void, void> {
   yield printPage([[optionHeader, ...run.subject.results.map(({ name }) => name)]]);
   let lines: string[][] = [];
   for (const { name, results } of run.results()) {

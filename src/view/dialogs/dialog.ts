@@ -11,11 +11,16 @@ export interface DialogHandle {
  * Opens a dialog in front of the page and waits until it is closed, by Escape too. Focus returns to where it was.
  *
  * @param body draws the inside; it is drawn again by `update`.
+ * @param wide for a table; `whole` takes the whole height as well.
  */
-export function openDialog(title: string, body: (handle: DialogHandle) => TemplateResult, wide = false): Promise<void> {
+export function openDialog(
+  title: string,
+  body: (handle: DialogHandle) => TemplateResult,
+  wide: boolean | "whole" = false,
+): Promise<void> {
   const dialog = document.createElement("dialog");
   dialog.setAttribute("aria-labelledby", "dialog-title");
-  if (wide) dialog.className = "wide";
+  if (wide) dialog.className = wide === "whole" ? "whole" : "wide";
   const before = document.activeElement;
   const handle: DialogHandle = { update: () => draw(), close: () => dialog.close() };
   const draw = () => render(html`<h2 id="dialog-title">${title}</h2>${body(handle)}`, dialog);

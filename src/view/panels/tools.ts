@@ -13,7 +13,7 @@ const arrow = (flip: boolean): TemplateResult =>
  */
 export function tools(
   desk: Desk,
-  wishes: Pick<Wishes, "menu" | "options" | "units" | "paper" | "audit">,
+  wishes: Pick<Wishes, "menu" | "options" | "units" | "paper" | "audit" | "studies">,
   beside?: string,
 ): TemplateResult {
   const steps = desk.live?.steps;
@@ -30,6 +30,7 @@ export function tools(
     </button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="menu" @click=${(event: Event) => menuUnder(event.currentTarget as HTMLElement)}>Rows and cells</button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.options}>Options</button>
+    <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.studies}>Studies</button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.units}>Units</button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.paper}>Paper</button>
     <button type="button" ?disabled=${!desk.live} aria-pressed=${beside === "Audit" ? "true" : "false"} @click=${wishes.audit}>Audit</button>

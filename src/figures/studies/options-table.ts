@@ -1,0 +1,87 @@
+import { percentWords } from "../../study/sentences";
+import type { SideBySide, SideCell, SideRow } from "../../study/side-by-side";
+import { rule, soft } from "../draw/ink";
+import { lineHeight, text, wrap } from "../draw/letters";
+import { line } from "../draw/mark";
+import { sheet } from "../draw/sheet";
+import { type Figure, figure } from "../figure";
+import { need } from "../need";
+import { brief } from "./brief";
+
+const quantityWidth = 200;
+const optionWidth = 150;
+
+/** What a cell of the comparison says, line by line. */
+export function cellLines(cell: SideCell, isBase: boolean): string[] {
+  const { value, difference, share, verdict, isBest } = cell;
+  const best = isBest ? ["best"] : [];
+  if (verdict !== "") return [verdict, ...best];
+  switch (value.kind) {
+    case "number": {
+      const sign = (difference ?? 0) > 0 ? "+" : "";
+      const shareWords = share === undefined ? "" : ` (${sign}${percentWords(share).replace("-", "\u2212")})`;
+      const off =
+        isBase || difference === undefined
+          ? []
+          : difference === 0
+            ? ["the same"]
+            : [`${sign}${brief(difference)}${shareWords}`];
+      return [brief(value.value), ...off, ...best];
+    }
+    case "text":
+      return [value.text, ...best];
+    case "flag":
+      return [value.value ? "yes" : "no", ...best];
+    case "error":
+      return [value.sentence];
+    case "blank":
+      return [""];
+  }
+}
+
+/** The comparison as a drawing: a line for each row, a column for each option. */
+export function optionsTable(table: SideBySide): Figure {
+  const title = "Options side by side";
+  return figure(title, () => {
+    const { options, groups, base } = table;
+    const rows = groups.flatMap((group) => group.rows);
+    need({ options: options.length, rows: rows.length }, { options: [1, 40], rows: [1, 400] });
+    const width = quantityWidth + options.length * optionWidth + 12;
+    const column = (i: number) => quantityWidth + i * optionWidth;
+    const content: string[] = [];
+    let y = 4;
+    const block = (cells: readonly (readonly string[])[], strong: boolean) => {
+      const lines = cells.map((cell, i) =>
+        cell.flatMap((one) => wrap(one, (i === 0 ? quantityWidth : optionWidth) - 14)),
+      );
+      lines.forEach((cell, i) => {
+        cell.forEach((one, k) => {
+          const x = i === 0 ? 4 : column(i - 1) + 4;
+          content.push(
+            text({ x, y: y + (k + 1) * lineHeight }, one, { strong, ...(k > 0 && !strong && { fill: soft }) }),
+          );
+        });
+      });
+      y += Math.max(...lines.map(({ length }) => length)) * lineHeight + 7;
+      content.push(
+        line(
+          { x: 0, y: y - 2 },
+          { x: width, y: y - 2 },
+          { width: strong ? 1.2 : 0.5, ...(!strong && { stroke: rule }) },
+        ),
+      );
+    };
+    block([["Quantity"], ...options.map(({ name }) => [name === base ? `${name}, compared with` : name])], true);
+    block([["Verdict"], ...options.map(({ words }) => [words])], false);
+    for (const { page, rows: ofPage } of groups) {
+      block([[page], ...options.map(() => [])], true);
+      for (const row of ofPage)
+        block([[rowLabel(row)], ...row.cells.map((cell, i) => cellLines(cell, options[i]?.name === base))], false);
+    }
+    const says = options.map(({ name, words }) => `${name}: ${words}.`).join(" ");
+    return sheet({ title, says, width, height: y + 4, content });
+  });
+}
+
+const rowLabel = ({ quantity, unit, isCheck }: SideRow): string =>
+  isCheck || unit === "" || unit === "1" ? quantity : `${quantity}, ${unit}`;

@@ -1,0 +1,242 @@
+// Past 150 lines: the choices and the table that they make stand on one screen.
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import { inFixedInk } from "../../figures/draw/ink";
+import { isDrawn } from "../../figures/figure";
+import { cellLines, optionsTable } from "../../figures/studies/options-table";
+import { addOption } from "../../notebook/edit-options";
+import { isOptionPage, optionsOf } from "../../notebook/model";
+import { Refusal } from "../../notebook/refusal";
+import { checkRows, keyedRows, quantityOf, rowsNamed, type StudyRow } from "../../study/rows";
+import { sideBySideSentence } from "../../study/sentences";
+import { type SideBySide, type SideRow, sideBySide } from "../../study/side-by-side";
+import { sideBySideCsv } from "../../study/side-by-side-csv";
+import { inBackground } from "../background";
+import { handOut } from "../files/hand-out";
+import { unitText } from "../shown/unit-text";
+import type { Bench, Part } from "./bench";
+import { byPage, choose, chooseFrom, typed } from "./choose";
+
+const rowChoices = { all: "*.*", checks: "checks", named: "named" } as const;
+
+/** Options beside each other: values, differences, who is best and who is ruled out. */
+export class OptionsBeside implements Part {
+  readonly name = "Side by side";
+  private left: ReadonlySet<string> = new Set();
+  private rows: string;
+  private named = "Compare.*, *.price_*";
+  private base = "";
+  private best = "";
+  private bestIs: "least" | "most" = "least";
+  private hidesEqual = false;
+  private newName = "";
+  private like = "";
+  private done = "";
+  private refusal = "";
+
+  constructor(
+    private readonly bench: Bench,
+    private readonly update: () => void,
+  ) {
+    const { notebook, page } = bench.desk;
+    const pages = notebook.pages.filter(isOptionPage);
+    const first = pages.find(({ name }) => name === "Compare") ?? (isOptionPage(page) ? page : pages[0]);
+    this.rows = first ? `${first.name}.*` : rowChoices.all;
+    const prices = keyedRows(notebook).filter(({ name }) => name.endsWith(".price_80"));
+    this.best = (prices.find(({ page: one }) => one === first) ?? prices[0])?.name ?? "";
+  }
+
+  leave(): void {
+    this.done = "";
+    this.refusal = "";
+  }
+
+  show(): TemplateResult {
+    const { desk } = this.bench;
+    const options = optionsOf(desk.notebook);
+    const shown = options.filter((name) => !this.left.has(name));
+    const base = shown.includes(this.base) ? this.base : (shown[0] ?? "");
+    const table = this.table(shown, base);
+    const set = (change: () => void) => () => this.set(change);
+    return html`<form class="ask" @submit=${(event: Event) => event.preventDefault()}>
+        <fieldset class="options"><legend>Options</legend>${options.map(
+          (name) =>
+            html`<label><input type="checkbox" .checked=${!this.left.has(name)} @change=${set(() => this.toggle(name))} /> ${name}</label>`,
+        )}</fieldset>
+        ${choose(
+          "Rows",
+          [
+            ...desk.notebook.pages
+              .filter(isOptionPage)
+              .map(({ name }) => ({ value: `${name}.*`, label: `page ${name}` })),
+            { value: rowChoices.checks, label: "checks of all pages" },
+            { value: rowChoices.all, label: "all rows" },
+            { value: rowChoices.named, label: "named by key" },
+          ],
+          this.rows,
+          (rows) => this.set(() => (this.rows = rows)),
+        )}
+        ${
+          this.rows === rowChoices.named
+            ? typed("Page.key, * for any letters", this.named, (text) => this.set(() => (this.named = text)), {
+                size: 30,
+              })
+            : nothing
+        }
+        ${choose(
+          "Compared with",
+          shown.map((name) => ({ value: name, label: name })),
+          base,
+          (name) => this.set(() => (this.base = name)),
+        )}
+        ${choose(
+          "Best has the",
+          [
+            { value: "least", label: "least" },
+            { value: "most", label: "most" },
+          ],
+          this.bestIs,
+          (one) => this.set(() => (this.bestIs = one === "most" ? "most" : "least")),
+        )}
+        ${chooseFrom("of", byPage(this.measured()), this.best, (name) => this.set(() => (this.best = name)))}
+        <label class="tick"><input type="checkbox" .checked=${this.hidesEqual} @change=${set(() => (this.hidesEqual = !this.hidesEqual))} /> Hide rows that are equal</label>
+      </form>
+      <p class="verdict-line ${this.refusal ? "short" : ""}" role="status">${this.refusal || this.done || (table && sideBySideSentence(table))}</p>
+      ${table ? this.comparison(table) : nothing}
+      ${this.copyForm(options)}`;
+  }
+
+  private set(change: () => void): void {
+    change();
+    this.done = "";
+    this.refusal = "";
+    this.update();
+  }
+
+  private toggle(name: string): void {
+    const left = new Set(this.left);
+    if (!left.delete(name)) left.add(name);
+    this.left = left;
+  }
+
+  private wanted(): readonly StudyRow[] {
+    const { notebook } = this.bench.desk;
+    if (this.rows === rowChoices.checks) return checkRows(notebook);
+    return rowsNamed(notebook, this.rows === rowChoices.named ? this.named : this.rows);
+  }
+
+  /** Rows that can say which option is best: every result but checks. */
+  private measured(): { readonly name: string; readonly quantity: string }[] {
+    return keyedRows(this.bench.desk.notebook)
+      .filter(({ page, row }) => page.rows[row]?.[2] !== "margin" && page.rows[row]?.[2] !== "")
+      .map((row) => ({ name: row.name, quantity: quantityOf(row) }));
+  }
+
+  private table(options: readonly string[], base: string): SideBySide | undefined {
+    const { live } = this.bench.desk;
+    if (!live || options.length === 0) {
+      this.refusal ||= options.length === 0 ? "No option is chosen; choose at least one." : "";
+      return undefined;
+    }
+    try {
+      const rows = this.wanted();
+      const best = { name: this.best, is: this.bestIs };
+      return sideBySide(live, { options, rows, base, hideEqual: this.hidesEqual, best });
+    } catch (problem) {
+      if (!(problem instanceof Refusal)) throw problem;
+      this.refusal = problem.message;
+      return undefined;
+    }
+  }
+
+  private comparison(table: SideBySide): TemplateResult {
+    const { options, groups, hidden, base } = table;
+    const line = (row: SideRow): TemplateResult => html`<tr>
+      <th scope="row">${row.quantity} <span class="soft">${row.isCheck || row.unit === "1" ? nothing : unitText(row.unit)}</span></th>
+      ${row.cells.map((cell, i) => {
+        const [first = "", ...more] = cellLines(cell, options[i]?.name === base);
+        const isShort = row.isCheck && first.startsWith("falls");
+        return html`<td class=${isShort ? "short" : ""}>${first}${more.map((words) => html`<br /><span class=${words === "best" ? "best" : "soft"}>${words}</span>`)}</td>`;
+      })}
+    </tr>`;
+    return html`<div class="choices">
+        <button type="button" @click=${() => inBackground(this.copyCsv(table))}>Copy as CSV</button>
+        <button type="button" @click=${() => this.saveCsv(table)}>Save as CSV</button>
+        <button type="button" @click=${() => this.savePicture(table)}>Save as picture</button>
+        <span class="soft">${hidden > 0 ? `${hidden} rows are equal and hidden.` : nothing}</span>
+      </div>
+      <div class="study-table" tabindex="0" role="region" aria-label="Options side by side">
+        <table>
+          <thead>
+            <tr><th scope="col">Quantity</th>${options.map(({ name }) => html`<th scope="col">${name}${name === base ? html` <span class="soft">compared with</span>` : nothing}</th>`)}</tr>
+          </thead>
+          <tbody>
+            <tr class="verdicts"><th scope="row">Verdict</th>${options.map(({ words, ruledOutBy }) => html`<td class=${ruledOutBy.length > 0 ? "short" : ""}>${words}</td>`)}</tr>
+          </tbody>
+          ${groups.map(
+            ({ page, rows }) => html`<tbody>
+              <tr class="group"><th scope="rowgroup" colspan=${options.length + 1}>${page}</th></tr>
+              ${rows.map(line)}
+            </tbody>`,
+          )}
+        </table>
+      </div>`;
+  }
+
+  private async copyCsv(table: SideBySide): Promise<void> {
+    const text = sideBySideCsv(table);
+    try {
+      await navigator.clipboard.writeText(text);
+      this.tell(`Copied as CSV: ${table.options.length} options with their differences, full precision.`);
+    } catch {
+      this.refusal = "The browser did not let it be copied; save it as CSV instead.";
+      this.update();
+    }
+  }
+
+  private saveCsv(table: SideBySide): void {
+    handOut("side-by-side.csv", sideBySideCsv(table), "text/csv;charset=utf-8");
+    this.tell("Saved as side-by-side.csv, full precision.");
+  }
+
+  private savePicture(table: SideBySide): void {
+    const figure = optionsTable(table);
+    if (!isDrawn(figure)) {
+      this.refusal = figure.sentence;
+      this.update();
+      return;
+    }
+    handOut("side-by-side.svg", inFixedInk(figure.svg), "image/svg+xml");
+    this.tell("Saved as side-by-side.svg.");
+  }
+
+  private tell(sentence: string): void {
+    this.refusal = "";
+    this.done = sentence;
+    this.update();
+  }
+
+  private copyForm(options: readonly string[]): TemplateResult {
+    const like = options.includes(this.like) ? this.like : (options.at(-1) ?? "");
+    const add = (event: Event) => {
+      event.preventDefault();
+      const { desk } = this.bench;
+      const name = this.newName.trim();
+      const isAdded = desk.apply(`option ${name} added`, (notebook) => addOption(notebook, name, like));
+      if (isAdded) this.newName = "";
+      this.refusal = isAdded ? "" : desk.notice.sentence;
+      this.done = isAdded ? `${name} added as a copy of ${like}, one step that undo takes back.` : "";
+      this.update();
+    };
+    return html`<h3>One more option</h3>
+      <form class="ask" @submit=${add}>
+        ${typed("Name", this.newName, (text) => (this.newName = text), { size: 16 })}
+        ${choose(
+          "as a copy of",
+          options.map((name) => ({ value: name, label: name })),
+          like,
+          (name) => (this.like = name),
+        )}
+        <button type="submit">Add the copy</button>
+      </form>`;
+  }
+}

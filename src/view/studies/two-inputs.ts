@@ -1,0 +1,166 @@
+// Past 150 lines: the question and both forms of its answer stand on one screen.
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import { twoInputsMap } from "../../figures/studies/two-inputs-map";
+import { Refusal } from "../../notebook/refusal";
+import type { Plain } from "../../study/kernel/plain";
+import { twoInputsSentence } from "../../study/sentences";
+import type { StudyInput, Subject } from "../../study/subject";
+import type { Axis, TwoInputsAnswer } from "../../study/two-inputs";
+import { valueWords } from "../../study/words";
+import { inBackground } from "../background";
+import { numberText } from "../shown/number-text";
+import { unitText } from "../shown/unit-text";
+import { chooseOption, chooseResult } from "./about-option";
+import type { Bench, Part } from "./bench";
+import { byPage, chooseFrom, typed } from "./choose";
+import { figureBox } from "./figure-box";
+import { Running } from "./running";
+import { neededNumber, typedNumber } from "./typed-number";
+
+type Side = "across" | "down";
+interface TypedAxis {
+  readonly input: string;
+  readonly low: string;
+  readonly high: string;
+}
+
+const blankAxis: TypedAxis = { input: "", low: "", high: "" };
+const mostParts = 60;
+
+/** A result over two inputs, with the region in which all checks hold. */
+export class TwoInputs implements Part {
+  readonly name = "Two inputs";
+  private axes: Readonly<Record<Side, TypedAxis>> = { across: blankAxis, down: blankAxis };
+  private parts = "20";
+  private open = 0;
+  private readonly running: Running<TwoInputsAnswer>;
+
+  constructor(
+    private readonly bench: Bench,
+    private readonly update: () => void,
+  ) {
+    this.running = new Running(update);
+  }
+
+  leave(): void {
+    this.running.clear();
+  }
+
+  show(): TemplateResult {
+    const changed = () => this.changed();
+    const subject = this.subject();
+    if (typeof subject === "string") {
+      return html`<form class="ask">${chooseOption(this.bench, changed)}</form><p class="verdict-line short" role="status">${subject}</p>`;
+    }
+    const chosen = this.chosen(subject);
+    const { answer } = this.running;
+    const axis = (side: Side, words: string): TemplateResult => {
+      const input = chosen[side];
+      const set = (change: Partial<TypedAxis>) =>
+        this.changed(
+          () => (this.axes = { ...this.axes, [side]: { ...this.axes[side], input: input?.name ?? "", ...change } }),
+        );
+      return html`<fieldset><legend>${words}</legend>
+        ${chooseFrom("Input", byPage(subject.inputs), input?.name ?? "", (name) => set({ input: name, low: "", high: "" }))}
+        ${typed("from", this.axes[side].low, (low) => set({ low }), { size: 6, placeholder: String(input?.low ?? "") })}
+        ${typed("to", this.axes[side].high, (high) => set({ high }), { size: 6, placeholder: String(input?.high ?? "") })}
+      </fieldset>`;
+    };
+    return html`<form class="ask" @submit=${(event: Event) => this.submit(event, subject)}>
+        ${chooseOption(this.bench, changed)} ${chooseResult(this.bench, changed)}
+        ${axis("across", "Across")} ${axis("down", "Upwards")}
+        ${typed("Steps", this.parts, (parts) => this.changed(() => (this.parts = parts)), { size: 4 })}
+        ${this.running.button("Calculate", !chosen.across || !chosen.down)}
+      </form>
+      ${this.running.line("Blank limits are those of the notebook, else half to twice the value now; a list is taken as it is.")}
+      ${answer ? this.answer(answer) : nothing}`;
+  }
+
+  private changed(change?: () => void): void {
+    change?.();
+    this.running.clear();
+    this.update();
+  }
+
+  private subject(): Subject | string {
+    try {
+      const result = this.bench.resultRow();
+      const { rows, open } = this.bench.closedChecks();
+      this.open = open;
+      return this.bench.subject([result, ...rows.filter(({ name }) => name !== result.name)]);
+    } catch (problem) {
+      if (!(problem instanceof Refusal)) throw problem;
+      return problem.message;
+    }
+  }
+
+  /** What is chosen, else two inputs with limits in the notebook. */
+  private chosen({ inputs }: Subject): Readonly<Record<Side, StudyInput | undefined>> {
+    const usual = inputs.filter(
+      ({ value, low, high }) => typeof value === "number" && low !== undefined && high !== undefined,
+    );
+    const named = (side: Side) => inputs.find(({ name }) => name === this.axes[side].input);
+    const across = named("across") ?? usual.find((one) => one !== named("down"));
+    const down = named("down") ?? usual.find((one) => one !== across);
+    return { across, down };
+  }
+
+  private axis(subject: Subject, side: Side, parts: number): Axis {
+    const input = this.chosen(subject)[side];
+    const { low: from, high: to } = this.axes[side];
+    const [low, high] = [typedNumber("from", from), typedNumber("to", to)];
+    const range = { ...(low !== undefined && { low }), ...(high !== undefined && { high }) };
+    return {
+      input: input ? subject.inputs.indexOf(input) : -1,
+      parts,
+      ...(Object.keys(range).length > 0 && { range }),
+    };
+  }
+
+  private submit(event: Event, subject: Subject): void {
+    event.preventDefault();
+    if (this.running.isRunning) {
+      this.running.cancel();
+      return;
+    }
+    try {
+      const parts = neededNumber("Steps", this.parts);
+      if (!Number.isInteger(parts) || parts < 2 || parts > mostParts) {
+        throw new Refusal(`Steps ${parts} (allowed whole numbers from 2 to ${mostParts}).`);
+      }
+      const { across, down } = this.chosen(subject);
+      if (across === down) throw new Refusal("Both inputs are the same; choose two.");
+      const question = {
+        across: this.axis(subject, "across", parts),
+        down: this.axis(subject, "down", parts),
+        result: 0,
+      };
+      inBackground(
+        this.running.start((wishes) => this.bench.ask("two inputs", subject, question, wishes), twoInputsSentence),
+      );
+    } catch (problem) {
+      if (!(problem instanceof Refusal)) throw problem;
+      this.running.say(problem.message, true);
+    }
+  }
+
+  private answer(answer: TwoInputsAnswer): TemplateResult {
+    const { across, down, result, results, holds } = answer;
+    const head = (value: Plain): string => (typeof value === "number" ? numberText(value) : valueWords(value, ""));
+    const unit = (one: string) => (one === "" || one === "1" ? "" : `, ${unitText(one)}`);
+    // The table stands as the drawing does: low values at the bottom.
+    const lines = down.values.map((value, i) => ({ value, i })).reverse();
+    return html`${figureBox(twoInputsMap(answer))}
+      <p class="soft">${result.name}${unit(result.unit)}; a tick says that the checks hold there.${this.open > 0 ? ` Left out: ${this.open} checks that are open as the notebook stands.` : nothing}</p>
+      <div class="study-table" tabindex="0" role="region" aria-label=${`${result.name} over two inputs`}><table class="map">
+        <thead><tr><th scope="col">${down.name}${unit(down.unit)} \\ ${across.name}${unit(across.unit)}</th>${across.values.map((value) => html`<th scope="col" class="right">${head(value)}</th>`)}</tr></thead>
+        <tbody>${lines.map(
+          ({ value, i }) =>
+            html`<tr><th scope="row" class="right">${head(value)}</th>${results[i]?.map(
+              (one, k) =>
+                html`<td class="right ${holds[i]?.[k] ? "inside" : ""}">${Number.isNaN(one) ? "no result" : numberText(one)}${holds[i]?.[k] ? " ✓" : nothing}</td>`,
+            )}</tr>`,
+        )}</tbody>
+      </table></div>`;
+  }
+}
