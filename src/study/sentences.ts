@@ -12,21 +12,25 @@ const brief = (value: number, unit: string): string => quantityWords(Number(valu
 
 export const percentWords = (share: number): string => `${displayNumber(100 * share, 1)} %`;
 
-function moveWords({ over, note, percent }: Move, unit: string): string {
+function moveWords({ over, percent }: Move, unit: string): string {
   if (over !== undefined) return `by ${brief(over, unit)} over its plausible range`;
-  if (note.startsWith("no result")) return `to ${note}`;
   return `by ${brief(Math.abs(percent ?? 0), unit)} for one percent of it`;
 }
 
 /** What a ranking of inputs comes to, in one sentence. */
 export function movesSentence({ result, unit, moves, still }: MovesAnswer): string {
-  const [first, ...others] = moves;
-  if (!first) return `Nothing moves ${result}: none of the inputs it hangs on changes it.`;
+  const lost = moves.filter(({ over, low }) => over === undefined && low !== undefined);
+  const [first, ...others] = moves.filter((one) => !lost.includes(one));
+  const without =
+    lost.length === 0
+      ? ""
+      : ` ${counted(lost.length, "input leaves", "inputs leave")} it without a result at an end of their range.`;
+  if (!first) return `Nothing moves ${result} by a known amount.${without}`;
   const next = others.slice(0, 2).map(({ name }) => name);
   const then = next.length === 0 ? "" : `; then ${listWords(next)}`;
   const rest =
     still.length === 0 ? "" : ` ${counted(still.length, "other input does", "other inputs do")} not move it.`;
-  return `${first.name} moves ${result} most, ${moveWords(first, unit)}${then}.${rest}`;
+  return `${first.name} moves ${result} most, ${moveWords(first, unit)}${then}.${without}${rest}`;
 }
 
 /** What a spread comes to, for its first result and for the checks together. */

@@ -9,7 +9,7 @@ import { at, sample } from "../notebook/sample";
 import { readWorked, workedFolders } from "../sheets/worked";
 import { resultsOf } from "./random-inputs";
 
-it.each(workedFolders)("the needed cells of %s calculate what the whole notebook does", (name) => {
+it.each(workedFolders)("the needed cells of %s calculate what the whole notebook does", { timeout: 30_000 }, (name) => {
   const notebook = readWorked(name);
   const whole = new LiveNotebook(notebook);
   const cells = resultsOf(notebook, firstOption + 1, ["Compare", "Estimate"]);
@@ -53,11 +53,15 @@ it("keeps what could spill into a blank cell that is looked at", () => {
   expect(new LiveNotebook(part).value(cell)).toEqual({ kind: "number", value: 6 });
 });
 
-it.each(workedFolders)("formulas of %s that are only read make the same chain as the open notebook", (name) => {
-  const notebook = readWorked(name);
-  const rows = keyedRows(notebook).filter(({ page }) => page.name === "Compare");
-  const read = sourceFor(notebook, firstOption + 2, rows);
-  expect(read).not.toBeInstanceOf(LiveNotebook);
-  const open = subjectOf(new LiveNotebook(notebook), firstOption + 2, rows);
-  expect(subjectOf(read, firstOption + 2, rows)).toEqual(open);
-});
+it.each(workedFolders)(
+  "formulas of %s that are only read make the same chain as the open notebook",
+  { timeout: 30_000 },
+  (name) => {
+    const notebook = readWorked(name);
+    const rows = keyedRows(notebook).filter(({ page }) => page.name === "Compare");
+    const read = sourceFor(notebook, firstOption + 2, rows);
+    expect(read).not.toBeInstanceOf(LiveNotebook);
+    const open = subjectOf(new LiveNotebook(notebook), firstOption + 2, rows);
+    expect(subjectOf(read, firstOption + 2, rows)).toEqual(open);
+  },
+);

@@ -149,9 +149,8 @@ export function spread(subject: Subject, runner: Runner, question: SpreadQuestio
           (columns[i] as Float64Array)[trial] = typeof value === "number" ? value : Number.NaN;
         });
         if (checks.every((i) => (columns[i]?.[trial] ?? Number.NaN) >= 0)) holding++;
-        if (k % 64 === 63) yield { done: trial + 1, of: trials };
+        yield { done: trial + 1, of: trials };
       }
-      yield { done: (batch + 1) * size, of: trials };
     }
     return {
       trials,

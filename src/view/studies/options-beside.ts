@@ -165,7 +165,7 @@ export class OptionsBeside implements Part {
         <span class="soft">${hidden > 0 ? `${hidden} rows are equal and hidden.` : nothing}</span>
       </div>
       <div class="study-table" tabindex="0" role="region" aria-label="Options side by side">
-        <table>
+        <table class="beside">
           <thead>
             <tr><th scope="col">Quantity</th>${options.map(({ name }) => html`<th scope="col">${name}${name === base ? html` <span class="soft">compared with</span>` : nothing}</th>`)}</tr>
           </thead>

@@ -80,7 +80,7 @@ export class SolveBack implements Part {
               ${typed(`${isList ? "" : "is to be"} ${result && result.unit !== "1" ? unitText(result.unit) : ""}`.trim() || "wanted value", this.wanted, (text) => this.changed(() => (this.wanted = text)))}`
             : nothing
         }
-        ${chooseFrom("by changing", byPage(subject.inputs), input?.name ?? "", (name) =>
+        ${chooseFrom("by changing", byPage(subject.inputs.filter(canMove)), input?.name ?? "", (name) =>
           this.changed(() => {
             this.input = name;
             this.low = "";
@@ -133,7 +133,8 @@ export class SolveBack implements Part {
     }
   }
 
-  private chosen({ inputs }: Subject): StudyInput | undefined {
+  private chosen(subject: Subject): StudyInput | undefined {
+    const inputs = subject.inputs.filter(canMove);
     return (
       inputs.find(({ name }) => name === this.input) ??
       inputs.find(({ value, low }) => typeof value === "number" && low !== undefined) ??
@@ -228,5 +229,8 @@ export class SolveBack implements Part {
     } else this.running.say(desk.notice.sentence, true);
   }
 }
+
+/** Words without a list leave nothing to try. */
+const canMove = ({ value, choices }: StudyInput): boolean => typeof value === "number" || choices !== undefined;
 
 const rangeEnd = (value: number | undefined): string => (value === undefined ? "" : String(value));

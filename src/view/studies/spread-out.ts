@@ -20,7 +20,8 @@ import { byPage, chooseFrom, typed } from "./choose";
 import { figureBox } from "./figure-box";
 import { Running } from "./running";
 import {
-  notebookShape,
+  aboutNow,
+  isMeasured,
   readSettings,
   shapeFields,
   shapeText,
@@ -131,11 +132,12 @@ export class SpreadOut implements Part {
     const others = subject.inputs.filter(
       ({ name, value, choices }) => typeof value === "number" && !choices && !shapes.has(name),
     );
-    const known = others.filter((input) => notebookShape(input) !== undefined);
     const next = others.find(({ name }) => name === this.next) ?? others[0];
-    const add = (list: readonly StudyInput[]) =>
+    const pageOf = ({ name }: StudyInput) => name.slice(0, name.lastIndexOf("."));
+    const ofPage = next ? others.filter((input) => pageOf(input) === pageOf(next) && isMeasured(input)) : [];
+    const add = (list: readonly StudyInput[], shape: (input: StudyInput) => TypedShape) =>
       this.changed(() => {
-        for (const input of list) this.shapes.set(input.name, shapeFields(notebookShape(input) ?? "±10%"));
+        for (const input of list) this.shapes.set(input.name, shape(input));
       });
     const holdAll = () =>
       this.changed(() => {
@@ -165,9 +167,10 @@ export class SpreadOut implements Part {
       <div class="ask">
         ${chooseFrom("Vary also", byPage(others), next?.name ?? "", (name) => {
           this.next = name;
+          this.update();
         })}
-        <button type="button" ?disabled=${!next} @click=${() => add(others.filter(({ name }) => name === (this.next || next?.name)))}>Add the input</button>
-        <button type="button" ?disabled=${known.length === 0} @click=${() => add(known)}>Add all ${known.length} with limits in the notebook</button>
+        <button type="button" ?disabled=${!next} @click=${() => next && add([next], aboutNow)}>Add the input</button>
+        <button type="button" ?disabled=${ofPage.length === 0} @click=${() => add(ofPage, () => shapeFields("±5%"))}>Add all ${ofPage.length} measured ones of ${next ? pageOf(next) : "its page"} at ±5%</button>
         <button type="button" ?disabled=${varied.length === 0} @click=${holdAll}>Hold all still</button>
       </div>
       <p class="soft">Without a likely value every value from low to high is alike. Stated: ±5% or ±2 about the value now, 12±0.5 for a normal spread.</p>`;

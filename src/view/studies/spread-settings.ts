@@ -29,12 +29,22 @@ export function shapeText({ low, likely, high, stated }: TypedShape): string {
     .join(",");
 }
 
-/** What the notebook says of an input: its limits with its value between them, where it has such. */
-export function notebookShape({ value, low, likely, high }: StudyInput): string | undefined {
-  const middle = likely ?? value;
-  if (low === undefined || high === undefined || typeof middle !== "number") return undefined;
-  return low <= middle && middle <= high && low < high ? `${low},${middle},${high}` : undefined;
+/** To begin with: a tenth to both sides of the value now, to be typed over. */
+export function aboutNow({ value }: StudyInput): TypedShape {
+  const now = typeof value === "number" ? value : 0;
+  const text = (one: number) => String(Number(one.toPrecision(6)));
+  const ends = [now * 0.9, now * 1.1].sort((a, b) => a - b).map(text);
+  return { low: ends[0] ?? "", likely: String(now), high: ends[1] ?? "", stated: "" };
 }
+
+/** Whether an input is measured in something: counts, dates, flags and words do not spread by a share of themselves. */
+export const isMeasured = ({ value, unit, choices }: StudyInput): boolean =>
+  typeof value === "number" &&
+  value !== 0 &&
+  !choices &&
+  unit !== "" &&
+  unit !== "date" &&
+  (unit !== "1" || !Number.isInteger(value));
 
 export interface TypedSettings {
   readonly trials: string;

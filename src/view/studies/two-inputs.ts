@@ -61,7 +61,7 @@ export class TwoInputs implements Part {
           () => (this.axes = { ...this.axes, [side]: { ...this.axes[side], input: input?.name ?? "", ...change } }),
         );
       return html`<fieldset><legend>${words}</legend>
-        ${chooseFrom("Input", byPage(subject.inputs), input?.name ?? "", (name) => set({ input: name, low: "", high: "" }))}
+        ${chooseFrom("Input", byPage(subject.inputs.filter(({ value, choices }) => typeof value === "number" || choices)), input?.name ?? "", (name) => set({ input: name, low: "", high: "" }))}
         ${typed("from", this.axes[side].low, (low) => set({ low }), { size: 6, placeholder: String(input?.low ?? "") })}
         ${typed("to", this.axes[side].high, (high) => set({ high }), { size: 6, placeholder: String(input?.high ?? "") })}
       </fieldset>`;
