@@ -10,6 +10,14 @@ const counted = (count: number, one: string, many: string): string => `${count} 
 /** Six digits are more than a sentence needs. */
 const brief = (value: number, unit: string): string => quantityWords(Number(value.toPrecision(4)), unit);
 
+/** A number to three digits of the range that it spreads over, so that neighbouring figures read as different. */
+export function withinRange(value: number, least: number, most: number): string {
+  const range = most - least;
+  if (!(range > 0) || !Number.isFinite(range)) return displayNumber(value);
+  const decimals = Math.min(12, Math.max(0, 2 - Math.floor(Math.log10(range))));
+  return displayNumber(Number(value.toFixed(decimals)));
+}
+
 export const percentWords = (share: number): string => `${displayNumber(100 * share, 1)} %`;
 
 function moveWords({ over, percent }: Move, unit: string): string {
@@ -44,10 +52,13 @@ export function spreadSentence({ results, allHold }: SpreadAnswer): string {
   if (!first || first.sorted.length === 0)
     return `${first?.name ?? "The result"} has a number in none of the trials.${held}`;
   const [p10 = 0, p50 = 0, p80 = 0] = first.percentiles;
-  const { unit } = first;
+  const says = (value: number) => {
+    const words = withinRange(value, first.least, first.most);
+    return first.unit === "" || first.unit === "1" || first.isCheck ? words : `${words} ${first.unit}`;
+  };
   const lost = first.lost === 0 ? "" : ` ${counted(first.lost, "trial has", "trials have")} no result.`;
-  if (first.least === first.most) return `${first.name} is ${brief(p50, unit)} in every trial.${lost}${held}`;
-  return `${first.name}: as likely over as under ${brief(p50, unit)}; one in ten lies below ${brief(p10, unit)}, eight in ten below ${brief(p80, unit)}.${lost}${held}`;
+  if (first.least === first.most) return `${first.name} is ${says(p50)} in every trial.${lost}${held}`;
+  return `${first.name}: as likely over as under ${says(p50)}; one in ten lies below ${says(p10)}, eight in ten below ${says(p80)}.${lost}${held}`;
 }
 
 /** Where all checks hold, and what the result is there. */

@@ -1,3 +1,4 @@
+import { withinRange } from "../../study/sentences";
 import { percentiles, type ResultSpread } from "../../study/spread/spread";
 import { bottomAxis, roundScale } from "../draw/axis";
 import { cut, short, soft } from "../draw/ink";
@@ -33,7 +34,7 @@ export function resultSpread(result: ResultSpread): Figure {
     const [least, highest] = [Math.min(at(0.005), ...zero), Math.max(at(0.995), ...zero)];
     const top = 16;
     const bottom = 128;
-    const x = roundScale([least, highest], [22, sheetWidth - 22], 5);
+    const x = roundScale([least, highest], [22, sheetWidth - 98], 5);
     const [low = 0, high = 0] = x.domain();
     const edges = Array.from({ length: bins + 1 }, (_, i) => low + ((high - low) * i) / bins);
     const counts = edges.slice(1).map((edge, i) => below(sorted, edge) - below(sorted, edges[i] as number));
@@ -52,7 +53,7 @@ export function resultSpread(result: ResultSpread): Figure {
     const notes = percentiles.map((share, i): Note & { readonly share: number } => ({
       share,
       at: { x: x(result.percentiles[i] as number), y: bottom },
-      says: `P${100 * share} ${withUnitOf(result.percentiles[i] as number, unit)}`,
+      says: `P${100 * share} ${withinRange(result.percentiles[i] as number, result.least, result.most)}`,
       strong: share === 0.5 || share === 0.8,
     }));
     const words = bottom + 44;
