@@ -5,6 +5,7 @@ import type { Check } from "../notebook/verdict";
 import { cellName, one } from "./block";
 import type { Tasks } from "./course/tasks";
 import type { Desk, Happening } from "./desk";
+import type { FeedGraph } from "./feeds/feed-graph";
 import { cornerMark, hullMark } from "./marks";
 import type { CellLine } from "./panels/cell-line";
 import type { Drawings } from "./panels/drawing";
@@ -14,7 +15,7 @@ import { divider } from "./panels/side-width";
 import { titleBlock } from "./panels/title-block";
 import { tools } from "./panels/tools";
 import { verdictLines } from "./panels/verdict-lines";
-import type { working } from "./panels/working";
+import type { WorkingParts, working } from "./panels/working";
 import type { Side } from "./side";
 import { newsOf, type Standing, standingAfter, standingOf } from "./standing";
 import type { Wishes } from "./wishes";
@@ -30,6 +31,7 @@ export class Shell {
   private standing: Standing | undefined;
   private news: readonly string[] = [];
   private work: typeof working | undefined;
+  private graph: FeedGraph | undefined;
   private isDue = false;
   private isSideDue = false;
 
@@ -51,8 +53,9 @@ export class Shell {
     this.draw();
   }
 
-  workWith(work: typeof working): void {
+  workWith(work: typeof working, graph: FeedGraph): void {
     this.work = work;
+    this.graph = graph;
     this.due();
   }
 
@@ -170,9 +173,13 @@ export class Shell {
       desk.select(one({ row, column }), at);
       this.wishes.toCells();
     };
+    const parts: WorkingParts = {
+      graph: live && this.graph?.show(live, { page: page.id, ...block.from }),
+      about: this.wishes.functions,
+    };
     return html`
       ${this.parts.drawings.show()}
-      ${live && this.work ? html`<h2>Working <em>${name}</em></h2>${this.work(live, page, block.from, go)}` : nothing}
+      ${live && this.work ? html`<h2>Working <em>${name}</em></h2>${this.work(live, page, block.from, go, parts)}` : nothing}
       ${this.parts.notes.show()}`;
   }
 

@@ -66,7 +66,7 @@ const [calculator, { Grid: GridView }] = await Promise.all([
 ]);
 functions = calculator.knownFunctions;
 desk.calculateWith(calculator.calculate);
-shell.workWith(calculator.working);
+shell.workWith(calculator.working, new calculator.FeedGraph(desk, () => shell.due(), wishes.toCells));
 grid = new GridView(cells, desk, new Clipboard(desk), knownNow, wishes.menu);
 // The cells have their height once the frame around them is drawn; only then can one of them be brought into sight.
 await new Promise(requestAnimationFrame);

@@ -15,6 +15,8 @@ export interface Wishes {
   readonly paper: () => void;
   /** Puts findings and ticks beside the cells, or takes them away. */
   readonly audit: () => void;
+  /** Opens the named functions, at one of them where it is named. */
+  readonly functions: (name?: string) => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
   readonly notebooks: () => void;
@@ -79,6 +81,8 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
     units,
     paper,
     audit,
+    functions: (name) =>
+      inBackground(import("./dialogs/functions").then(({ openFunctions }) => openFunctions(desk, toCells, name))),
     toCells,
     menu: (x, y) => {
       const box = grid()?.cellBox;

@@ -8,7 +8,7 @@ import { numberText } from "../shown/number-text";
 import { withUnit } from "../shown/unit-text";
 
 /** A value of a function with its unit; a range says how many cells it has. */
-function shown(value: Value | undefined, unit: string): string {
+export function shownValue(value: Value | undefined, unit: string): string {
   if (value === undefined) return "";
   if (typeof value === "object") return `${value.length} cells`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
@@ -19,12 +19,13 @@ function shown(value: Value | undefined, unit: string): string {
 const set = (mathematics: Mathematics): TemplateResult =>
   html`<div class="mathematics" tabindex="-1">${unsafeHTML(mathematics.mathml)}</div>`;
 
-function step(one: ExplainedStep): TemplateResult {
+/** One step of a function: its mathematics, with the numbers where there are any, and why it is taken. */
+export function stepLine(one: ExplainedStep): TemplateResult {
   const { kind, symbols, numbers, value, unit, why, words, source, refusal } = one;
   return html`<li class=${refusal ? "stops" : ""}>
     ${kind === "require" ? html`<p class="why">must hold:</p>` : nothing}
     ${set(symbols)} ${numbers ? set(numbers) : nothing}
-    ${value === undefined ? nothing : html`<p class="result">= ${shown(value, unit)}</p>`}
+    ${value === undefined ? nothing : html`<p class="result">= ${shownValue(value, unit)}</p>`}
     <p class="why">${why}${words ? html`. ${words}` : nothing}</p>
     ${source ? html`<p class="source">${source.line}</p>` : nothing}
     ${refusal ? html`<p class="short">${cornerMark} ${refusal}</p>` : nothing}
@@ -33,7 +34,7 @@ function step(one: ExplainedStep): TemplateResult {
 
 const argument = ({ words, about, value, unit, by, refusal }: ExplainedArgument): TemplateResult => html`<tr>
   <th scope="row">${words}</th>
-  <td>${refusal ? html`<span class="short">${cornerMark} ${refusal}</span>` : shown(value, unit)}</td>
+  <td>${refusal ? html`<span class="short">${cornerMark} ${refusal}</span>` : shownValue(value, unit)}</td>
   <td class="soft">${about}${by === "default" ? ", left out" : ""}</td>
 </tr>`;
 
@@ -45,17 +46,19 @@ const rests = ({ constants, valid, sources, caution }: Explanation): TemplateRes
   ${sources.map(({ line }) => html`<p class="source">${line}</p>`)}
   ${caution ? html`<p class="care">${careMark}<span>${caution}</span></p>` : nothing}`;
 
-/** One call of a named function: what it was given, its steps with mathematics and numbers, what it rests on. */
-export function callSteps({
-  name,
-  used,
-  explanation,
-  refusal,
-}: Pick<NamedCall, "name" | "used" | "explanation" | "refusal">): TemplateResult {
+/**
+ * One call of a named function: what it was given, its steps with mathematics and numbers, what it rests on.
+ *
+ * @param about looks the function up.
+ */
+export function callSteps(
+  { name, used, explanation, refusal }: Pick<NamedCall, "name" | "used" | "explanation" | "refusal">,
+  about?: (name: string) => void,
+): TemplateResult {
   const title = explanation?.title ?? name;
   return html`<section class="call">
-    <h3>${title}${explanation?.result === undefined ? nothing : html`: ${shown(explanation.result, explanation.unit)}`}</h3>
-    <p class="formula soft">${name}${used ? "" : ", in a branch that is not taken now"}</p>
+    <h3>${title}${explanation?.result === undefined ? nothing : html`: ${shownValue(explanation.result, explanation.unit)}`}</h3>
+    <p class="formula soft">${about ? html`<button type="button" class="quiet formula" title="Look it up" aria-haspopup="dialog" @click=${() => about(name)}>${name}</button>` : name}${used ? "" : ", in a branch that is not taken now"}</p>
     ${refusal ? html`<p class="short">${cornerMark} ${refusal}</p>` : nothing}
     ${
       explanation
@@ -63,7 +66,7 @@ export function callSteps({
               <caption class="unseen">What the function was given</caption>
               <tbody>${explanation.arguments.map(argument)}</tbody>
             </table>
-            <ol class="steps">${explanation.steps.map(step)}</ol>
+            <ol class="steps">${explanation.steps.map(stepLine)}</ol>
             ${rests(explanation)}`
         : nothing
     }

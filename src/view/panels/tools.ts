@@ -13,7 +13,7 @@ const arrow = (flip: boolean): TemplateResult =>
  */
 export function tools(
   desk: Desk,
-  wishes: Pick<Wishes, "menu" | "options" | "units" | "paper" | "audit" | "studies">,
+  wishes: Pick<Wishes, "menu" | "options" | "units" | "paper" | "audit" | "functions" | "studies">,
   beside?: string,
 ): TemplateResult {
   const steps = desk.live?.steps;
@@ -33,6 +33,7 @@ export function tools(
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.studies}>Studies</button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.units}>Units</button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.paper}>Paper</button>
+    <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${() => wishes.functions()}>Functions</button>
     <button type="button" ?disabled=${!desk.live} aria-pressed=${beside === "Audit" ? "true" : "false"} @click=${wishes.audit}>Audit</button>
   </div>`;
 }

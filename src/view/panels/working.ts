@@ -29,6 +29,7 @@ function cells(
   list: readonly NamedValue[],
   live: LiveNotebook,
   go: (at: Position) => void,
+  isDrawn: boolean,
 ): TemplateResult | typeof nothing {
   if (list.length === 0) return nothing;
   const name = (one: NamedValue) =>
@@ -41,8 +42,8 @@ function cells(
       .join(" ");
   const item = (one: NamedValue) =>
     html`<li>${cellLink(one.page, one.at, name(one), () => go(one.at))} <span class="soft">${worth(live, one)}</span></li>`;
-  return html`<details ?open=${list.length <= mostOpen}>
-    <summary>${title} ${counted(list.length, "cell")}</summary>
+  return html`<details ?open=${!isDrawn && list.length <= mostOpen}>
+    <summary>${title} ${counted(list.length, "cell")}${isDrawn ? ", as a list" : ""}</summary>
     <ul>${list.map(item)}</ul>
   </details>`;
 }
@@ -54,17 +55,27 @@ function formula({ formula: written, text }: Working): TemplateResult | typeof n
     ${written.numbers ? html`<p class="read soft">${written.numbers}</p>` : nothing}`;
 }
 
+/** What may stand in a working beside what the cell itself says. */
+export interface WorkingParts {
+  /** What feeds the cell and what it feeds, as a drawing. */
+  readonly graph?: TemplateResult | undefined;
+  /** Looks a named function up. */
+  readonly about?: (name: string) => void;
+}
+
 /** How the selected cell's value comes about: its formula in addresses, words and numbers, its named functions step by step. */
 export function working(
   live: LiveNotebook,
   page: Page,
   cell: Cell,
   go: (at: Position) => void,
+  beside: WorkingParts = {},
 ): TemplateResult | typeof nothing {
   const one = workingOf(live, { page: page.id, ...cell });
   if (!one) return nothing;
   const { value, quantity, option, basis, kind, note } = one;
   const what = option ? `${quantity}, ${option}` : one.cell.replace(/^.*!/, "");
+  const isDrawn = beside.graph !== undefined;
   const state =
     value.kind === "blank"
       ? " is empty"
@@ -77,7 +88,8 @@ export function working(
     ${formula(one)}
     ${option && basis ? html`<p class="why">${kind === "input" ? "typed in; " : ""}basis: ${basis}</p>` : nothing}
     ${note ? html`<p class="why">${note}</p>` : nothing}
-    ${one.calls.map(callSteps)}
-    ${cells("Fed by", one, one.parts, live, go)} ${cells("Feeds", one, one.usedBy, live, go)}
+    ${beside.graph ?? nothing}
+    ${one.calls.map((call) => callSteps(call, beside.about))}
+    ${cells("Fed by", one, one.parts, live, go, isDrawn)} ${cells("Feeds", one, one.usedBy, live, go, isDrawn)}
   </div>`;
 }

@@ -1,0 +1,41 @@
+import { words } from "../../formula/arguments";
+import type { AnyDefinition } from "../../formula/definition";
+import { sourceLine } from "../../formula/source";
+import type { Family } from "../../notebook/function-families";
+
+const texts = new WeakMap<AnyDefinition, string>();
+
+/** Everything by which a function is looked for. */
+function textOf(family: string, definition: AnyDefinition): string {
+  const known = texts.get(definition);
+  if (known !== undefined) return known;
+  const { name, title, args, steps, valid, sources, caution } = definition;
+  const text = [
+    name,
+    title,
+    family,
+    ...Object.entries(args).flatMap(([argument, { about }]) => [words(argument), about]),
+    ...steps.map((step) => ("why" in step ? step.why : "")),
+    valid,
+    caution ?? "",
+    ...sources.map(sourceLine),
+  ]
+    .join("\n")
+    .toLowerCase();
+  texts.set(definition, text);
+  return text;
+}
+
+/** The functions in which every word stands; those that carry the words in name or title come first in their family. */
+export function foundIn(families: readonly Family[], wanted: string): readonly Family[] {
+  const parts = wanted.toLowerCase().split(/\s+/).filter(Boolean);
+  if (parts.length === 0) return families;
+  const isInName = ({ name, title }: AnyDefinition) =>
+    parts.every((part) => `${name} ${title}`.toLowerCase().includes(part));
+  return families
+    .map(({ name, functions }) => {
+      const fitting = functions.filter((one) => parts.every((part) => textOf(name, one).includes(part)));
+      return { name, functions: [...fitting.filter(isInName), ...fitting.filter((one) => !isInName(one))] };
+    })
+    .filter(({ functions }) => functions.length > 0);
+}

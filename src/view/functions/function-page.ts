@@ -1,0 +1,98 @@
+import { html, nothing, type TemplateResult } from "lit/html.js";
+import { allowed, defaultOf, words } from "../../formula/arguments";
+import { inOrder } from "../../formula/call";
+import { type AnyDefinition, resultUnit } from "../../formula/definition";
+import { explainCall, mathematicsOf } from "../../formula/explain";
+import { sourceLine } from "../../formula/source";
+import { symbolText } from "../../formula/symbol-name";
+import type { Value } from "../../formula/value";
+import { exampleFormula } from "../../notebook/proof-page";
+import { careMark } from "../marks";
+import { shownValue, stepLine } from "../panels/call-steps";
+import { unitText, withUnit } from "../shown/unit-text";
+
+type Example = AnyDefinition["examples"][number];
+
+const unitWord = (unit: string): string =>
+  unit === "1" ? "plain number" : unit === "any" ? "any unit" : unit === "text" ? "text" : unitText(unit);
+
+/** `CONDUCTOR.DROP(current, run, area, temperature = 20)`. */
+function call({ name, args }: AnyDefinition): string {
+  const list = Object.entries(args).map(([argument, definition]) => {
+    const otherwise = defaultOf(definition);
+    return otherwise === undefined ? words(argument) : `${words(argument)} = ${otherwise}`;
+  });
+  return `${name}(${list.join(", ")})`;
+}
+
+const argumentRows = ({ args }: AnyDefinition): TemplateResult => html`<table class="facts">
+  <thead><tr><th scope="col">Argument</th><th scope="col">Unit</th><th scope="col">What it is</th><th scope="col">Allowed</th><th scope="col">Left out</th></tr></thead>
+  <tbody>${Object.entries(args).map(
+    ([name, argument]) => html`<tr>
+      <th scope="row">${words(name)}</th>
+      <td>${unitWord("unit" in argument ? argument.unit : "text")}</td>
+      <td>${argument.about}</td>
+      <td>${allowed(argument)}</td>
+      <td>${defaultOf(argument) === undefined ? "must be given" : `taken as ${defaultOf(argument)}`}</td>
+    </tr>`,
+  )}</tbody>
+</table>`;
+
+const constantRows = ({ constants = {} }: AnyDefinition): TemplateResult | typeof nothing =>
+  Object.keys(constants).length === 0
+    ? nothing
+    : html`<h4>Constants</h4>
+      <ul class="plain">${Object.entries(constants).map(
+        ([name, { value, unit, about, source }]) =>
+          html`<li><span class="formula">${symbolText(name)} = ${withUnit(String(value), unit)}</span> ${about}; <span class="soft">${sourceLine(source)}</span></li>`,
+      )}</ul>`;
+
+function example(definition: AnyDefinition, one: Example, insert: (formula: string) => void): TemplateResult {
+  const formula = exampleFormula(definition, one.given);
+  const { result } = explainCall(definition, inOrder(definition, one.given));
+  const unit = resultUnit(definition);
+  const given = Object.entries(one.given).map(([name, value]) => {
+    const argument = definition.args[name];
+    return `${words(name)} ${shownValue(value as Value, argument && "unit" in argument ? argument.unit : "text")}`;
+  });
+  const expected = `${String(one.expect)}${one.within > 0 ? ` ± ${one.within}` : ""}`;
+  return html`<li>
+    <p class="formula">${formula}</p>
+    <p>${given.join(", ")}</p>
+    <p><b>= ${shownValue(result, unit)}</b> <span class="soft">published: ${expected}; ${sourceLine(one.source)}</span></p>
+    <button type="button" aria-label=${`Insert ${formula}`} @click=${() => insert(formula)}>Insert this example</button>
+  </li>`;
+}
+
+/** Everything that is known of one named function, to read before it is used. */
+export function functionPage(
+  definition: AnyDefinition,
+  family: string,
+  insert: ((formula: string) => void) | string,
+): TemplateResult {
+  const { name, title, valid, caution, sources, examples } = definition;
+  const [first, ...more] = examples;
+  const numbers = explainCall(definition, inOrder(definition, first.given)).steps;
+  const put = typeof insert === "string" ? undefined : insert;
+  const one = (each: Example) => example(definition, each, put ?? (() => undefined));
+  return html`<article class="function" aria-labelledby="function-title">
+    <h3 id="function-title">${title}</h3>
+    <p class="soft">${family}</p>
+    <p class="formula call">=${call(definition)}</p>
+    <p>Gives ${unitWord(resultUnit(definition))}.</p>
+    ${caution ? html`<p class="care">${careMark}<span>${caution}</span></p>` : nothing}
+    ${argumentRows(definition)}
+    <h4>Mathematics</h4>
+    <ol class="steps">${mathematicsOf(definition).map(stepLine)}</ol>
+    ${constantRows(definition)}
+    <h4>Where it holds</h4>
+    <p>${valid}</p>
+    <h4>Sources</h4>
+    <ul class="plain">${sources.map((source) => html`<li>${sourceLine(source)}</li>`)}</ul>
+    <h4>Worked ${examples.length === 1 ? "example" : "examples"}</h4>
+    ${typeof insert === "string" ? html`<p class="soft">${insert}</p>` : nothing}
+    <ul class="examples" ?inert=${!put}>${one(first)}</ul>
+    <details><summary>${name}, the first example step by step</summary><ol class="steps">${numbers.map(stepLine)}</ol></details>
+    ${more.length > 0 ? html`<details><summary>${more.length} more</summary><ul class="examples" ?inert=${!put}>${more.map(one)}</ul></details>` : nothing}
+  </article>`;
+}
