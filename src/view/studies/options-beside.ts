@@ -234,7 +234,10 @@ export class OptionsBeside implements Part {
           "as a copy of",
           options.map((name) => ({ value: name, label: name })),
           like,
-          (name) => (this.like = name),
+          (name) => {
+            this.like = name;
+            this.update();
+          },
         )}
         <button type="submit">Add the copy</button>
       </form>`;

@@ -198,7 +198,7 @@ export class SolveBack implements Part {
           : [answer.found.value];
     return html`<ul class="found">${values.map(
       (value) => html`<li>
-        <span>${input.name} <b>${valueWords(value, input.unit)}</b> <span class="soft">full: ${valueText(value)}</span></span>
+        <span>${input.name} <b>${valueWords(value, input.unit)}</b> ${fullText(value, input.unit)}</span>
         <button type="button" ?disabled=${value === input.value} @click=${() => this.write(answer, value)}>Write it into the cell of ${this.bench.option}</button>
       </li>`,
     )}</ul>
@@ -232,5 +232,11 @@ export class SolveBack implements Part {
 
 /** Words without a list leave nothing to try. */
 const canMove = ({ value, choices }: StudyInput): boolean => typeof value === "number" || choices !== undefined;
+
+/** Every digit that is written, where the sentence rounds. */
+const fullText = (value: Plain, unit: string): TemplateResult | typeof nothing =>
+  valueWords(value, unit).startsWith(valueText(value))
+    ? nothing
+    : html`<span class="soft">in full ${valueText(value)}</span>`;
 
 const rangeEnd = (value: number | undefined): string => (value === undefined ? "" : String(value));
