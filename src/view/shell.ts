@@ -102,7 +102,7 @@ export class Shell {
     const isTask = tasks.shows(page);
     document.title = `${page.name}, ${notebook.about.title}`;
     return html`
-      <a class="skip" href="#cells" @click=${(event: Event) => {
+      <a class="skip" href=${isTask ? "#task" : "#cells"} @click=${(event: Event) => {
         event.preventDefault();
         if (isTask) this.root.querySelector<HTMLElement>("main :is(input, button)")?.focus();
         else wishes.toCells();

@@ -5,10 +5,11 @@ import { markWordsOf } from "../../src/course/mark";
 import { numbersFor, scalarOf } from "../../src/course/numbers";
 import { taskSheet } from "../../src/course/sheet";
 import { sheetsHtml, sheetText } from "../../src/course/sheet-print";
-import { mistakesOf, type Task } from "../../src/course/task";
+import type { Task } from "../../src/course/task";
 import { markTraineeFile, printTraineeFile } from "../../src/course/trainee-file";
 import { parsePage, printPage } from "../../src/notebook/page-csv";
 import { courseOf, type Rows, smallTask, worked, written } from "./course";
+import { secretsOf } from "./secrets";
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
 
@@ -35,19 +36,6 @@ function seenBy(trainee: string, task: Task): readonly string[] {
   const sheet = taskSheet(worked, numbersFor(worked, task, trainee));
   const unescaped = sheetsHtml("", [sheet]).replaceAll("&#39;", "'").replaceAll("&quot;", '"').replaceAll("&gt;", ">");
   return [printTraineeFile(worked, trainee, [task]), sheetText(sheet).replace(/\s+/g, " "), unescaped];
-}
-
-/** Parts of a page that are not for trainees, as they would be looked for. */
-function secretsOf(task: Task): readonly string[] {
-  const formulas = [...task.way, ...mistakesOf(task), ...task.requirements].map(({ formula }) => formula);
-  return [
-    ...formulas.filter((formula) => /[(*/+^]/.test(formula)),
-    ...formulas.flatMap((formula) => formula.match(/[A-Z][A-Z0-9.]+(?=\()/g) ?? []).map((name) => `${name}(`),
-    ...task.way.filter((step) => !("allowance" in step)).map(({ about }) => about),
-    ...mistakesOf(task).flatMap(({ title, advice }) => [title, advice]),
-    ...task.texts.hint,
-    ...task.requirements.map(({ why }) => why),
-  ];
 }
 
 const numbersIn = (text: string): readonly string[] => text.match(/\d+(?:\.\d+)?/g) ?? [];
@@ -111,6 +99,15 @@ describe("what a trainee gets", { timeout: 60_000 }, () => {
     const page = (course: typeof one) =>
       sheetsHtml("", [taskSheet(course, numbersFor(course, course.tasks[0] as Task, "T07"))]);
     expect(page(other)).toBe(page(one));
+  });
+
+  it("holds what the trainee typed when it is saved again, harmless to other programs, and is marked by it", () => {
+    const answers: Record<string, string> = { pressure: "1 kN", push: "=1+1" };
+    const file = printTraineeFile(worked, "T07", [taskAt("1")], (_, name) => answers[name] ?? "");
+    const typed = new Map(parsePage("file", file).map((row) => [row[2], row[5]]));
+    expect([typed.get("pressure"), typed.get("push")]).toEqual(["1 kN", "'=1+1"]);
+    const marks = markTraineeFile(worked, "T07.csv", bytes(file)).tasks[0]?.marks.map(({ mark }) => mark.kind);
+    expect(marks).toEqual(["unreadable", "unreadable"]);
   });
 
   it("prints hints only when the trainer asks for them, and so many", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { numbersFor, scalarOf } from "../../src/course/numbers";
+import { numbersFor, numbersTried, scalarOf } from "../../src/course/numbers";
 import { solutionSheet } from "../../src/course/sheet";
 import { sheetsHtml, sheetText } from "../../src/course/sheet-print";
 import { mistakesOf } from "../../src/course/task";
@@ -42,6 +42,28 @@ describe("the working of a task", { timeout: 60_000 }, () => {
     const numbers = numbersFor(worked, taskOf(worked, "wind-push.csv"), "T07");
     expect(movedBy(numbers, "pressure")).toEqual(["wind"]);
     expect(movedBy(numbers, "push")).toEqual(["wind", "area", "coefficient"]);
+  });
+
+  it("is worked for numbers that are moved by hand, with what the page says against them", () => {
+    const task = taskOf(worked, "drop.csv");
+    const own = numbersFor(worked, task, "T07");
+    const moved = (changes: Record<string, number>) =>
+      numbersTried(task, "T07", new Map([...own.drawn, ...Object.entries(changes)]));
+    const half = moved({ current: Number(own.drawn.get("current")) / 2 });
+    if (typeof half === "string") throw new Error(half);
+    expect(half.remark).toBeUndefined();
+    expect(scalarOf(half.numbers.worked.values.get("drop"))).toBeCloseTo(
+      Number(scalarOf(own.worked.values.get("drop"))) / 2,
+      12,
+    );
+    expect(workingOf(half.numbers).find(({ name }) => name === "drop")?.explanation?.arguments[0]?.value).toBe(
+      half.numbers.drawn.get("current"),
+    );
+    // The trainee's own numbers are as they were.
+    expect(numbersFor(worked, task, "T07").drawn).toEqual(own.drawn);
+    const long = moved({ current: 420, way: 9, area: 50, temperature: 70 });
+    expect(typeof long === "string" ? long : long.remark).toBe("a plan does not lose more than that in the conductors");
+    expect(moved({ current: -5 })).toMatch(/^current: -5 A \(allowed /);
   });
 
   it("fills the trainer's sheet: right answers, steps, what each mistake comes to", () => {

@@ -24,7 +24,7 @@ export function askedPage(desk: Desk, page: Page, asked: AskedTask): TemplateRes
       );
     }
   };
-  return html`<div class="task">
+  return html`<div class="task" id="task">
     <p class="whose">Task ${asked.number}. This file holds no solutions, so your trainer marks it.</p>
     ${askedTask(
       asked,

@@ -47,7 +47,7 @@ export class TaskPages {
       });
     }
     const open = this.open(page);
-    if (open instanceof Refusal) return html`<p class="short task-refused">${cornerMark} ${open.message}</p>`;
+    if (open instanceof Refusal) return html`<p class="short" id="task">${cornerMark} ${open.message}</p>`;
     const { course, task, numbers, asked } = open;
     const change = () => {
       this.isAskingTrainee = true;

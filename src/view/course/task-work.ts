@@ -38,7 +38,7 @@ export class TaskWork {
         <button type="button" @click=${() => this.save(course, numbers)}>Save my answers</button>
       </div>
       <p class="score" role="status">${this.score}</p>`;
-    return html`<div class="task">
+    return html`<div class="task" id="task">
       ${whose}
       ${askedTask(asked, sheet, under, () => this.markAll(numbers))}
       ${this.showHints(numbers)}

@@ -29,7 +29,7 @@ export class Tasks {
 
   main(page: Page): TemplateResult {
     const pages = this.fetched();
-    if (!pages || !this.desk.live) return html`<p class="soft">Laying out the task …</p>`;
+    if (!pages || !this.desk.live) return html`<p class="soft" id="task">Laying out the task …</p>`;
     return this.kindOf(page) === askedKind ? pages.asked(page) : pages.task(page);
   }
 

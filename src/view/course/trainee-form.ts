@@ -16,7 +16,7 @@ export function traineeForm(memory: TraineeMemory, done: () => void): TemplateRe
     memory.forget();
     done();
   };
-  return html`<form class="who" @submit=${take}>
+  return html`<form class="who" id="task" @submit=${take}>
     <label for="trainee">Your trainee number</label>
     <div class="typed"><input id="trainee" name="trainee" autocomplete="off" spellcheck="false" required placeholder="T07" .value=${memory.trainee} />
       <button type="submit" class="main">Show my numbers</button></div>

@@ -87,11 +87,12 @@ export class Grid {
 
   /** Puts the keyboard into the cells, once the press that asked for it is over: the library leaves it on any press. */
   focus(): void {
-    if (!this.host.isConnected) return;
     setTimeout(() => this.takeKeyboard());
   }
 
   private takeKeyboard(): void {
+    // By now something else may stand in the place of the cells, and would not get its keys.
+    if (!this.host.isConnected) return;
     const { from, to } = this.desk.block;
     this.hot.selectCell(this.layOut.row(from.row), from.column, this.layOut.row(to.row), to.column, false);
     // Into the text field and not only the cell, so that composed and dictated text has somewhere to go.
