@@ -104,7 +104,7 @@ export class Shell {
     return html`
       <a class="skip" href=${isTask ? "#task" : "#cells"} @click=${(event: Event) => {
         event.preventDefault();
-        if (isTask) this.root.querySelector<HTMLElement>("main :is(input, button)")?.focus();
+        if (isTask) this.root.querySelector<HTMLElement>("#task :is(input, button)")?.focus();
         else wishes.toCells();
       }}>${isTask ? "To the task" : "To the cells"}</a>
       <nav class="left" aria-label="Pages of the notebook">

@@ -300,7 +300,7 @@ describe("a course on the page", () => {
     expect(await frame.locator("h1").textContent()).toBe("Task 8: Drop");
     expect(await frame.locator("body").textContent()).not.toContain("CONDUCTOR.DROP");
     await press(page, "Print solution sheets");
-    await frame.getByText("Solution for T07", { exact: false }).waitFor();
+    await frame.getByText("Solution for T07").waitFor({ state: "attached" });
     expect(await frame.locator("body").textContent()).toContain("CONDUCTOR.DROP");
     await page.getByLabel("8 Drop").check();
     await press(page, "Close");

@@ -28,7 +28,7 @@ export function askedPage(desk: Desk, page: Page, asked: AskedTask): TemplateRes
     <p class="whose">Task ${asked.number}. This file holds no solutions, so your trainer marks it.</p>
     ${askedTask(
       asked,
-      { typed: (answer) => typedOn(page, answer), type, mark: () => undefined },
+      { typed: (answer) => typedOn(page, answer), type, takes: "whole", mark: () => undefined },
       html`<div class="choices"><button type="submit" class="main">Save my answers</button></div>`,
       save,
     )}

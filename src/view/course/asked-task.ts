@@ -8,6 +8,8 @@ import { careMark, cornerMark, openMark, ringMark } from "../marks";
 export interface Sheet {
   readonly typed: (answer: string) => string;
   readonly type: (answer: string, text: string) => void;
+  /** Whether every key is taken, or only what stands when the field is left. */
+  readonly takes: "keys" | "whole";
   /** How the answer as it stands was marked; undefined while it was not. */
   readonly mark: (answer: string) => Mark | undefined;
 }
@@ -46,7 +48,7 @@ function field(answer: AskedAnswer, sheet: Sheet): TemplateResult {
   const type = (event: Event) => sheet.type(name, (event.target as HTMLInputElement).value);
   return html`<div class="answer" data-answer=${name}>
     <label for=${`answer-${name}`}>${about}</label>
-    <div class="typed"><input id=${`answer-${name}`} inputmode="decimal" autocomplete="off" spellcheck="false" aria-describedby=${`how-${name} mark-${name}`} .value=${sheet.typed(name)} @change=${type} /><span>${shownUnit(unit).trim()}</span></div>
+    <div class="typed"><input id=${`answer-${name}`} inputmode="decimal" autocomplete="off" spellcheck="false" aria-describedby=${`how-${name} mark-${name}`} .value=${sheet.typed(name)} @input=${sheet.takes === "keys" ? type : nothing} @change=${sheet.takes === "whole" ? type : nothing} /><span>${shownUnit(unit).trim()}</span></div>
     <p id=${`how-${name}`} class="soft how">${how}</p>
     ${said}
   </div>`;

@@ -7,7 +7,7 @@ import type { Numbers } from "../../course/numbers";
 import { printTraineeFile } from "../../course/trainee-file";
 import type { Desk } from "../desk";
 import { handOut } from "../files/hand-out";
-import { askedTask } from "./asked-task";
+import { askedTask, type Sheet } from "./asked-task";
 import { RuleAtWork } from "./rule-at-work";
 import type { TraineeMemory } from "./trainee-memory";
 
@@ -28,9 +28,11 @@ export class TaskWork {
   ) {}
 
   show(course: Course, numbers: Numbers, asked: AskedTask, whose: TemplateResult): TemplateResult {
-    const sheet = {
+    const sheet: Sheet = {
       typed: (answer: string) => this.memory.typed(this.key, answer),
       type: (answer: string, text: string) => this.type(answer, text),
+      // A mark goes with the first key: going at the press on the button, it would move the button away from under it.
+      takes: "keys",
       mark: (answer: string) => this.marks.get(answer),
     };
     const under = html`<div class="choices">
@@ -47,7 +49,7 @@ export class TaskWork {
   }
 
   private type(answer: string, text: string): void {
-    this.memory.type(this.key, answer, text.trim());
+    this.memory.type(this.key, answer, text);
     // What was said belongs to what was typed before.
     const marks = new Map(this.marks);
     marks.delete(answer);
