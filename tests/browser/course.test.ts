@@ -335,6 +335,8 @@ describe("a task for everybody", () => {
         "Show what it comes to",
         "Show the next step",
         "Show what it comes to",
+        "Show the next step",
+        "Show what it comes to",
       ])
         await press(page, name);
       await page.locator(".way summary").last().click();
