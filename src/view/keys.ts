@@ -38,6 +38,7 @@ export function listenToKeys(desk: Desk, isInCells: () => boolean, wishes: Wishe
     if (isCommand && key === "d") return () => fillSelection(desk, event.shiftKey ? "right" : "down");
     if (event.ctrlKey && event.altKey && key === "i") return () => insertRowsAt(desk, "above");
     if (event.ctrlKey && event.altKey && key === "r") return () => removeSelectedRows(desk);
+    if (event.ctrlKey && event.altKey && key === "k") return () => wishes.tick("cell");
     if ((event.shiftKey && key === "f10") || key === "contextmenu") return () => wishes.menu();
     return undefined;
   };

@@ -91,6 +91,7 @@ export class Shell {
       this.isSideDue = false;
       const side = this.root.querySelector<HTMLElement>(".side-content");
       if (side) render(this.side(), side);
+      this.parts.side.shown?.drawn?.();
     });
   }
 

@@ -6,6 +6,8 @@ export interface Beside {
   readonly show: () => TemplateResult;
   /** It is about to stand there. */
   readonly enter?: () => void;
+  /** It has just been drawn there. */
+  readonly drawn?: () => void;
   /** The place was given to something else. */
   readonly leave?: () => void;
 }

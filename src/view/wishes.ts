@@ -17,6 +17,8 @@ export interface Wishes {
   readonly audit: () => void;
   /** Opens the named functions, at one of them where it is named. */
   readonly functions: (name?: string) => void;
+  /** Ticks the selected cell, or its row, as reviewed. */
+  readonly tick: (what: "cell" | "row") => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
   readonly notebooks: () => void;
@@ -47,15 +49,13 @@ async function exportPage(desk: Desk, what: "typed" | "values"): Promise<void> {
  */
 function auditBeside(desk: Desk, side: Side, toCells: () => void): () => void {
   let panel: Promise<Beside> | undefined;
+  const close = () => {
+    side.put(undefined);
+    document.querySelector<HTMLElement>(".tools button[aria-pressed]")?.focus();
+  };
   const load = () => {
     panel ??= import("./audit/audit-panel").then(
-      ({ AuditPanel }) =>
-        new AuditPanel(
-          desk,
-          () => side.update(),
-          toCells,
-          () => side.put(undefined),
-        ),
+      ({ AuditPanel }) => new AuditPanel(desk, () => side.update(), toCells, close),
     );
     return panel;
   };
@@ -74,6 +74,8 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
   const paper = () => inBackground(import("./dialogs/paper").then(({ openPaper }) => openPaper(desk)));
   const studies = () => inBackground(import("./studies/studies").then(({ openStudies }) => openStudies(desk)));
   const toCells = () => grid()?.focus();
+  const tick = (what: "cell" | "row") =>
+    inBackground(import("./audit/ticks").then(({ tickSelected }) => tickSelected(desk, what)));
   const audit = auditBeside(desk, side, toCells);
   return {
     options,
@@ -81,12 +83,13 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
     units,
     paper,
     audit,
+    tick,
     functions: (name) =>
       inBackground(import("./dialogs/functions").then(({ openFunctions }) => openFunctions(desk, toCells, name))),
     toCells,
     menu: (x, y) => {
       const box = grid()?.cellBox;
-      const entries = cellMenu(desk, (by) => grid()?.widen(by), options);
+      const entries = cellMenu(desk, (by) => grid()?.widen(by), options, tick);
       openMenu("Rows and cells", entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
     },
     notebooks: () =>

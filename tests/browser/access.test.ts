@@ -1,6 +1,6 @@
-import { AxeBuilder } from "@axe-core/playwright";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { findings } from "./accessibility";
 import { select, turnTo, Workplace, where } from "./desk";
 import { worked } from "./worked";
 
@@ -9,39 +9,6 @@ beforeAll(async () => {
   place = await Workplace.open();
 });
 afterAll(() => place.close());
-
-const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
-
-/**
- * What the grid library causes by its own markup, and nothing else: its root is a treegrid that also holds its scroll
- * boxes and text field, and its scroll box is scrolled by the keys of the cells and not by a stop of its own.
- */
-const byTheGrid = [
-  { id: "aria-required-children", inside: "#cells" },
-  { id: "scrollable-region-focusable", inside: "#cells" },
-];
-
-/** @param cells whether the cells are looked at as well: they are many, alike, and slow to look at. */
-async function findings(page: Page, cells = true): Promise<string[]> {
-  const check = new AxeBuilder({ page }).withTags(rules);
-  const { violations } = await (cells ? check : check.exclude("#cells")).analyze();
-  const found = await Promise.all(
-    violations.flatMap(({ id, nodes }) =>
-      nodes.map(async ({ target }) => {
-        const selector = target.flat().at(-1) ?? "";
-        const known = byTheGrid.find((one) => one.id === id);
-        const isInside =
-          known !== undefined &&
-          (await page.evaluate(
-            ([inside, own]) => document.querySelector(own as string)?.closest(inside as string) !== null,
-            [known.inside, selector],
-          ));
-        return isInside ? [] : [`${id}: ${selector}`];
-      }),
-    ),
-  );
-  return found.flat();
-}
 
 describe("the automatic accessibility check", () => {
   for (const colorScheme of ["light", "dark"] as const) {

@@ -38,6 +38,7 @@ export class AuditPanel implements Beside {
   private level = "";
   private rule = "";
   private isShown = false;
+  private isEntering = false;
   private sorted:
     | { readonly said: Said; readonly accepted: unknown; readonly groups: readonly FindingGroup[] }
     | undefined;
@@ -61,6 +62,7 @@ export class AuditPanel implements Beside {
 
   enter(): void {
     this.isShown = true;
+    this.isEntering = true;
     this.mark();
   }
 
@@ -70,12 +72,22 @@ export class AuditPanel implements Beside {
     this.mark();
   }
 
+  /** Whoever opens it is led to it. */
+  drawn(): void {
+    if (!this.isEntering) return;
+    this.isEntering = false;
+    document.querySelector<HTMLElement>(".side h2")?.focus({ preventScroll: window.innerWidth > 1080 });
+  }
+
   show(): TemplateResult {
     const { desk } = this;
+    const key = (event: KeyboardEvent) => {
+      if (event.key === "Escape") this.close();
+    };
     const { said } = this.auditor;
     const ticks = ticksOf(desk.notebook, said);
     return html`<h2 tabindex="-1">Audit <button type="button" class="quiet" @click=${this.close}>Close</button></h2>
-      <div class="audit">
+      <div class="audit" @keydown=${key}>
         ${said ? html`<p class="sum">${this.sentence(said)}</p>` : this.waiting()}
         ${said?.report.audit.note ? html`<p class="soft">${said.report.audit.note}</p>` : nothing}
         <div class="choices">

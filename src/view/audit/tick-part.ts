@@ -25,7 +25,7 @@ export function tickHere(desk: Desk, ticks: readonly Review[]): TemplateResult |
     const own = ticks.find((one) => one.place === place);
     return own && !own.stale
       ? html`<button type="button" @click=${() => untick(desk, place)}>Take tick of ${what} back</button>`
-      : html`<button type="button" @click=${() => inBackground(tick(desk, place))}>${own ? "Tick" : "Tick"} ${what}${own ? " again" : ""}</button>`;
+      : html`<button type="button" @click=${() => inBackground(tick(desk, place))}>Tick ${what}${own ? " again" : ""}</button>`;
   };
   return html`<section class="tick-here" aria-label="Review of the selected cell">
     <p><b>${cellName(block.from)}</b> ${[quantity, option].filter(Boolean).join(", ")}</p>

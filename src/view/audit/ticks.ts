@@ -1,4 +1,4 @@
-import { type Review, type ReviewPlace, review, unreview } from "../../audit/review";
+import { placesOf, type Review, type ReviewPlace, review, unreview } from "../../audit/review";
 import type { Notebook } from "../../notebook/model";
 import type { Desk } from "../desk";
 import { askName, today } from "../dialogs/ask-name";
@@ -26,6 +26,14 @@ export async function tick(desk: Desk, place: ReviewPlace): Promise<void> {
   const who = await askName();
   if (who === undefined) return;
   desk.apply(`review of ${place}`, (notebook) => review(notebook, place, who, today()));
+}
+
+/** Ticks the selected cell, or its row. */
+export async function tickSelected(desk: Desk, what: "cell" | "row"): Promise<void> {
+  const { page, block, notebook } = desk;
+  const place = placesOf(notebook, { page: page.id, ...block.from })?.[what];
+  if (place === undefined) desk.say("The row has no key by which it could be ticked; tick its cells.", "refused");
+  else await tick(desk, place);
 }
 
 /** Takes a tick back, as one step. */

@@ -77,7 +77,7 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
     const text = desk.page.rows[desk.block.from.row]?.[desk.block.from.column] ?? "";
     return html`<div class="functions">
       <div class="function-search">
-        <label>Look for <input type="search" autofocus placeholder="a name, an argument, a source" .value=${wanted} @input=${look} @keydown=${walk} /></label>
+        <label>Look for <input type="text" autofocus placeholder="a name, an argument, a source" .value=${wanted} @input=${look} @keydown=${walk} /></label>
         <p class="soft" role="status">${shown.length === total(all) ? counted(shown.length, "function") : `${shown.length} of ${counted(total(all), "function")}`}</p>
         <p class="soft">An example goes into ${cellName(desk.block.from)} on ${desk.page.name}${text ? ", in the place of what stands there; undo brings that back" : ""}.</p>
         <button type="button" @click=${close}>Close</button>

@@ -8,17 +8,22 @@ import { type CellMark, markKey } from "../cell-marks";
 import type { Desk } from "../desk";
 import { counted } from "../shown/count-words";
 import { type FeedNode, fedNodes, feedingNodes } from "./feed-nodes";
-import { fitted, nodeWords } from "./feed-words";
+import { broken, fitted, type NodeWords, nodeWords } from "./feed-words";
 
-const line = 36;
-const head = 24;
-const middle = 58;
-const gap = 22;
+const lineHeight = 15;
+const around = 8;
+const middle = 50;
+const gap = 18;
+/** Between the edge of a node and its words. */
+const side = 6;
 const titleFont = "12px 'IBM Plex Sans'";
 const belowFont = "11px 'IBM Plex Sans'";
 
 interface Placed {
   readonly node: FeedNode;
+  readonly words: NodeWords;
+  readonly lines: readonly string[];
+  readonly inset: number;
   readonly y: number;
   readonly height: number;
 }
@@ -26,12 +31,15 @@ interface Placed {
 const same = (a: Position | undefined, b: Position): boolean =>
   a?.page === b.page && a.row === b.row && a.column === b.column;
 
-/** Nodes below one another; a cell of a range hangs on its range. */
-function placed(nodes: readonly FeedNode[]): Placed[] {
+/** Nodes of a width in px below one another; a cell of a range hangs on its range. */
+function placed(live: LiveNotebook, home: Position, nodes: readonly FeedNode[], width: number): Placed[] {
   let y = 0;
   return nodes.map((node) => {
-    const height = node.kind === "cell" ? line : head;
-    const at = { node, y, height };
+    const words = nodeWords(live, home, node);
+    const inset = node.kind === "cell" && node.inRange ? 10 : 0;
+    const lines = broken(words.title, width - inset - 2 * side, titleFont, 2);
+    const height = (lines.length + (words.below ? 1 : 0)) * lineHeight + around;
+    const at = { node, words, lines, inset, y, height };
     y += height + 4;
     return at;
   });
@@ -47,6 +55,8 @@ export class FeedGraph {
   /** Cells that were left on the walk, the last one last. */
   private trail: Position[] = [];
   private at: Position | undefined;
+  /** Where the graph is about to go itself. */
+  private leading: Position | undefined;
   private readonly open = new Set<string>();
   /** The node that has the keyboard when the graph has it. */
   private current = "";
@@ -75,10 +85,15 @@ export class FeedGraph {
       this.open.clear();
     }
     const { notebook } = live;
-    const left = placed(feedingNodes(notebook, at, this.open));
-    const right = placed(fedNodes(notebook, at, this.open));
+    const [leftNodes, rightNodes] = [feedingNodes(notebook, at, this.open), fedNodes(notebook, at, this.open)];
     this.mark(live, at);
-    if (left.length === 0 && right.length === 0) return undefined;
+    if (leftNodes.length === 0 && rightNodes.length === 0) return undefined;
+    const content = document.querySelector(".side-content");
+    const width = Math.max(240, Math.min(content ? content.clientWidth - 36 : 320, 720));
+    const sides = [leftNodes, rightNodes].filter((nodes) => nodes.length > 0).length;
+    const column = Math.min(340, (width - middle - sides * gap) / sides);
+    const left = placed(live, at, leftNodes, column);
+    const right = placed(live, at, rightNodes, column);
     const cells = (list: readonly Placed[]) =>
       list.reduce((sum, { node }) => sum + (node.kind === "range" ? 0 : node.kind === "more" ? node.count : 1), 0);
     const [feeding, fed] = [cells(left), cells(right)];
@@ -89,22 +104,19 @@ export class FeedGraph {
         <button type="button" aria-pressed=${this.isPinned ? "true" : "false"} @click=${() => this.pin()}>Show in the cells</button>
       </div>
       <p class="ends"><span>Fed by ${feeding === 0 ? "nothing" : counted(feeding, "cell")}</span><span>Feeds ${fed === 0 ? "nothing" : counted(fed, "cell")}</span></p>
-      ${this.drawing(live, at, left, right)}
+      ${this.drawing(at, left, right, column)}
       <p class="soft" id="feed-keys">Arrow keys walk, Enter goes to the cell, Backspace goes back.</p>
     </section>`;
   }
 
-  private leading: Position | undefined;
-
-  private drawing(live: LiveNotebook, at: Position, left: readonly Placed[], right: readonly Placed[]): TemplateResult {
-    const content = document.querySelector(".side-content");
-    const width = Math.max(240, Math.min(content ? content.clientWidth - 36 : 320, 720));
-    const column = (width - middle - 2 * gap) / 2;
-    const height = Math.max(heightOf(left), heightOf(right), line) + 4;
+  /** @param column width in px of a node's column. */
+  private drawing(at: Position, left: readonly Placed[], right: readonly Placed[], column: number): TemplateResult {
+    const height = Math.max(heightOf(left), heightOf(right), 32) + 4;
+    const from = left.length > 0 ? column + gap : 2;
+    const width = from + middle + (right.length > 0 ? gap + column : 2);
     const downLeft = (height - heightOf(left)) / 2;
     const downRight = (height - heightOf(right)) / 2;
     const centre = height / 2;
-    const from = column + gap;
     const wire = (x: number, y: number, end: number) =>
       `M${x} ${y}C${(x + end) / 2} ${y} ${(x + end) / 2} ${centre} ${end} ${centre}`;
     const wires = [
@@ -115,21 +127,20 @@ export class FeedGraph {
     ];
     const spoken = `${cellName(at)} in the middle, ${left.length === 0 ? "nothing feeds it" : "what feeds it at the left"}, ${right.length === 0 ? "it feeds nothing" : "what it feeds at the right"}`;
     const isCurrent = (id: string) => (this.current === "" ? id === "self" : id === this.current);
-    const node = (x: number, down: number, side: string) => (one: Placed) => {
-      const words = nodeWords(live, at, one.node);
-      const inset = one.node.kind === "cell" && one.node.inRange ? 10 : 0;
-      const room = column - inset - 12;
+    const node = (x: number, down: number, way: string) => (one: Placed) => {
+      const { words, inset, lines } = one;
+      const at = (row: number) => around / 2 + row * lineHeight + 11;
       return svg`<g class="node ${one.node.kind}" role="button" tabindex=${isCurrent(one.node.id) ? "0" : "-1"}
-          data-id=${one.node.id} aria-label=${`${side} ${words.spoken}`} transform="translate(${x + inset} ${down + one.y})"
+          data-id=${one.node.id} aria-label=${`${way} ${words.spoken}`} transform="translate(${x + inset} ${down + one.y})"
           @click=${() => this.act(one.node)} @focus=${() => this.reach(one.node.id)}>
         <title>${words.spoken}</title>
         <rect width=${column - inset} height=${one.height} rx="2" />
-        <text x="6" y=${one.height === line ? 15 : 16}>${fitted(words.title, room, titleFont)}</text>
-        ${words.below ? svg`<text class="below" x="6" y="30">${fitted(words.below, room, belowFont)}</text>` : nothing}
+        ${lines.map((text, row) => svg`<text x=${side} y=${at(row)}>${text}</text>`)}
+        ${words.below ? svg`<text class="below" x=${side} y=${at(lines.length)}>${fitted(words.below, column - inset - 2 * side, belowFont)}</text>` : nothing}
       </g>`;
     };
     const id = ({ node: { id: own } }: Placed) => own;
-    return html`<svg class="feed-graph" viewBox="0 0 ${width} ${height}" role="group" aria-label=${spoken} aria-describedby="feed-keys" @keydown=${(event: KeyboardEvent) => this.key(event, left, right)}>
+    return html`<svg class="feed-graph" viewBox="0 0 ${width} ${height}" style=${`max-width: ${width}px`} role="group" aria-label=${spoken} aria-describedby="feed-keys" @keydown=${(event: KeyboardEvent) => this.key(event, left, right)}>
       ${wires.map((path) => svg`<path class="wire" d=${path} />`)}
       ${repeat(left, id, node(0, downLeft, "Fed by"))}
       <g class="node self" role="button" tabindex=${isCurrent("self") ? "0" : "-1"} data-id="self" aria-label=${`${this.name(at)}, the selected cell`} transform="translate(${from} ${centre - 14})" @click=${this.toCells} @focus=${() => this.reach("self")}>

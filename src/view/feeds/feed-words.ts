@@ -48,6 +48,19 @@ export function nodeWords(live: LiveNotebook, home: Position, node: FeedNode): N
   };
 }
 
+/** A text in at most so many lines of so many px, broken between words; the last one is cut where it must be. */
+export function broken(text: string, width: number, font: string, most: number): string[] {
+  const lines: string[] = [];
+  let rest = text.split(" ");
+  while (rest.length > 0 && lines.length < most - 1) {
+    let count = 1;
+    while (count < rest.length && textWidth(rest.slice(0, count + 1).join(" "), font) <= width) count++;
+    lines.push(fitted(rest.slice(0, count).join(" "), width, font));
+    rest = rest.slice(count);
+  }
+  return rest.length > 0 ? [...lines, fitted(rest.join(" "), width, font)] : lines;
+}
+
 /** A text cut to so many px, with three dots where something is missing. */
 export function fitted(text: string, width: number, font: string): string {
   if (textWidth(text, font) <= width) return text;

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { allowed, defaultOf, words } from "../../formula/arguments";
+import { type Argument, allowed, defaultOf, words } from "../../formula/arguments";
 import { inOrder } from "../../formula/call";
 import { type AnyDefinition, resultUnit } from "../../formula/definition";
 import { explainCall, mathematicsOf } from "../../formula/explain";
@@ -15,6 +15,12 @@ type Example = AnyDefinition["examples"][number];
 
 const unitWord = (unit: string): string =>
   unit === "1" ? "plain number" : unit === "any" ? "any unit" : unit === "text" ? "text" : unitText(unit);
+
+/** What is allowed, its unit as it is printed. */
+const limits = (argument: Argument): string =>
+  "unit" in argument
+    ? allowed(argument).replace(/ (\S+)$/, (_, unit: string) => `\u00a0${unitText(unit)}`)
+    : allowed(argument);
 
 /** `CONDUCTOR.DROP(current, run, area, temperature = 20)`. */
 function call({ name, args }: AnyDefinition): string {
@@ -32,7 +38,7 @@ const argumentRows = ({ args }: AnyDefinition): TemplateResult => html`<table cl
       <th scope="row">${words(name)}</th>
       <td>${unitWord("unit" in argument ? argument.unit : "text")}</td>
       <td>${argument.about}</td>
-      <td>${allowed(argument)}</td>
+      <td>${limits(argument)}</td>
       <td>${defaultOf(argument) === undefined ? "must be given" : `taken as ${defaultOf(argument)}`}</td>
     </tr>`,
   )}</tbody>

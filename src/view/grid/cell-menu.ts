@@ -8,7 +8,12 @@ import { counted } from "../shown/count-words";
 import type { MenuEntry } from "./menu";
 
 /** What can be done to the selected cells, their rows and columns. */
-export function cellMenu(desk: Desk, widen: (by: number) => void, options: () => void): MenuEntry[] {
+export function cellMenu(
+  desk: Desk,
+  widen: (by: number) => void,
+  options: () => void,
+  tick: (what: "cell" | "row") => void,
+): MenuEntry[] {
   const { top, left, bottom, right } = edges(desk.block);
   const rows = bottom - top + 1;
   const columns = right - left + 1;
@@ -28,6 +33,8 @@ export function cellMenu(desk: Desk, widen: (by: number) => void, options: () =>
     { label: "Repeat first row downwards", keys: "Ctrl D", begins: true, act: () => fillSelection(desk, "down") },
     { label: "Repeat first column to the right", keys: "Ctrl Shift D", act: () => fillSelection(desk, "right") },
     { label: "Empty the cells", keys: "Delete", act: () => clearBlock(desk) },
+    { label: "Tick the cell as reviewed", keys: "Ctrl Alt K", begins: true, act: () => tick("cell") },
+    ...(isOption ? [{ label: "Tick the row as reviewed", act: () => tick("row") }] : []),
     { label: "Wider column", begins: true, act: () => widen(24) },
     { label: "Narrower column", act: () => widen(-24) },
     ...(isOption ? [{ label: "Hull options …", begins: true, act: options } as const] : []),

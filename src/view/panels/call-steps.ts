@@ -17,7 +17,7 @@ export function shownValue(value: Value | undefined, unit: string): string {
 
 /** Set mathematics. The markup is made by the formula writers from names and numbers, with everything else escaped. */
 const set = (mathematics: Mathematics): TemplateResult =>
-  html`<div class="mathematics" tabindex="-1">${unsafeHTML(mathematics.mathml)}</div>`;
+  html`<div class="mathematics">${unsafeHTML(mathematics.mathml)}</div>`;
 
 /** One step of a function: its mathematics, with the numbers where there are any, and why it is taken. */
 export function stepLine(one: ExplainedStep): TemplateResult {
@@ -66,7 +66,7 @@ export function callSteps(
               <caption class="unseen">What the function was given</caption>
               <tbody>${explanation.arguments.map(argument)}</tbody>
             </table>
-            <ol class="steps">${explanation.steps.map(stepLine)}</ol>
+            <ol class="steps" tabindex="0" aria-label="Steps">${explanation.steps.map(stepLine)}</ol>
             ${rests(explanation)}`
         : nothing
     }
