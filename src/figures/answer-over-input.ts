@@ -6,6 +6,7 @@ import { text } from "./draw/letters";
 import { circle, line, path, round } from "./draw/mark";
 import { sheet, sheetWidth } from "./draw/sheet";
 import { type Figure, figure } from "./figure";
+import { need } from "./need";
 
 /** A quantity of the curve, and how its values are written with their unit. */
 export interface Quantity {
@@ -34,7 +35,10 @@ const height = 214;
 /** One answer over one input while everything else stays: a curve over numbers, dots over names. */
 export function answerOverInput(input: AnswerOverInputInput): Figure {
   const title = `${input.answer.words} over ${input.input.words}`;
-  return figure(title, () => drawCurve(title, input));
+  return figure(title, () => {
+    need({ answer: input.now.y });
+    return drawCurve(title, input);
+  });
 }
 
 function drawCurve(title: string, { answer, input, points, now, isStepped }: AnswerOverInputInput) {

@@ -5,6 +5,8 @@ import { describe, expect, it } from "vitest";
 import { type SheetWishes, writeClass, writeTask } from "../../src/cli/course";
 import { markFiles } from "../../src/cli/mark";
 import { parsePage, printPage } from "../../src/notebook/page-csv";
+import { worked } from "../course/course";
+import { secretsOf } from "../course/secrets";
 import { folderPath } from "../sheets/worked";
 import { terminal } from "./terminal";
 
@@ -45,6 +47,25 @@ describe("task", patient, () => {
         .map((row) => row[0]),
     );
     expect(all.size).toBe(12);
+  });
+
+  it("says nothing of any solution, step, hint or mistake of any task in what is made for trainees", () => {
+    const signs = [
+      ["&lt;", "<"],
+      ["&gt;", ">"],
+      ["&quot;", '"'],
+      ["&#39;", "'"],
+      ["&amp;", "&"],
+      ['""', '"'],
+    ] as const;
+    const made = [task([]), task([], { print: true }), task([], { html: true })].map((text) =>
+      signs.reduce((plain, [written, sign]) => plain.replaceAll(written, sign), text).replace(/\s+/g, " "),
+    );
+    const secrets = worked.tasks.flatMap(secretsOf).map((secret) => secret.replace(/\s+/g, " "));
+    for (const text of made) expect(secrets.filter((secret) => text.includes(secret))).toEqual([]);
+    // They would be found: the trainer's sheets hold them.
+    const solution = task([], { solution: true }).replace(/\s+/g, " ");
+    expect(secrets.filter((secret) => solution.includes(secret)).length).toBeGreaterThan(100);
   });
 
   it("prints the solution only when it is asked for by name", () => {

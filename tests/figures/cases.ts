@@ -1,3 +1,4 @@
+import { type AnswerOverInputInput, answerOverInput } from "../../src/figures/answer-over-input";
 import { type ConductorWarmthInput, conductorWarmth } from "../../src/figures/conductor-warmth";
 import { type CostSpreadInput, costSpread } from "../../src/figures/cost-spread";
 import { cutLines } from "../../src/figures/cut-lines";
@@ -53,6 +54,28 @@ const space: MotorSpaceInput = {
   headroom: 405,
   sideRoom: 420,
   leanMost: 45,
+};
+
+const volts: AnswerOverInputInput = {
+  answer: { words: "volts lost, V", write: (value) => `${value} V` },
+  input: { words: "current, A", write: (value) => `${value} A` },
+  isStepped: false,
+  points: [100, 150, 200, 250, 300].map((x) => ({ x, y: x / 250 })),
+  now: { x: 250, y: 1 },
+};
+
+/** Cross-sections of gauges, in whole mm². */
+const gauges: AnswerOverInputInput = {
+  answer: { words: "cross-section, mm²", write: (value) => `${value} mm²` },
+  input: { words: "gauge of the reel", write: String },
+  isStepped: false,
+  points: [
+    { x: "1/0", y: 53 },
+    { x: "2/0", y: 67 },
+    { x: "3/0", y: undefined },
+    { x: "4/0", y: 107 },
+  ],
+  now: { x: "1/0", y: 53 },
 };
 
 export const end = { outside: 201, entrance: 24, flare: 25.1 };
@@ -191,6 +214,17 @@ export const cases: Readonly<Record<string, () => Figure>> = {
         open: 0,
       })),
     ),
+  "answer-over-input": () => answerOverInput(volts),
+  "answer-over-input-level": () =>
+    answerOverInput({ ...volts, points: volts.points.map(({ x }) => ({ x, y: 1 })), now: { x: 100, y: 1 } }),
+  "answer-over-input-steps": () =>
+    answerOverInput({
+      ...volts,
+      isStepped: true,
+      points: volts.points.map(({ x, y }) => ({ x, y: Math.ceil(y ?? 0) })),
+    }),
+  "answer-over-input-names": () => answerOverInput(gauges),
+  "answer-over-input-no-answer": () => answerOverInput({ ...volts, now: { x: 250, y: Number.NaN } }),
   "cost-spread": () => costSpread(spread),
   "cost-spread-none": () => costSpread({ ...spread, spread: 0 }),
 };
