@@ -273,6 +273,7 @@ describe("a course on the page", () => {
     await beTrainee(page, "T07");
     await page.getByRole("button", { name: "Trainer's side …" }).click();
     await page.keyboard.press("Escape");
+    await page.waitForFunction(() => !document.querySelector("dialog"));
     expect(await page.locator(".question").count()).toBe(1);
     await beTrainer(page);
     const row = pageByName(readWorked("course"), "Drop")?.rows.findIndex(([part]) => part === "hint") ?? -1;
