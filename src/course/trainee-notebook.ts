@@ -10,9 +10,14 @@ import { traineeColumn as at, readTraineeRows, traineeHeader } from "./trainee-f
 
 const cell = (row: Row | undefined, column: number): string => (row?.[column] ?? "").trim();
 
-/** Letters, digits and spaces, as a page may be called; the number in front keeps two tasks apart. */
-const pageName = (number: string, title: string): string =>
-  `${number} ${title.replace(/[^\p{L}\p{N} ,()-]+/gu, " ")}`.replace(/\s+/g, " ").trim();
+/** Letters, digits and spaces, as a page may be called; a number keeps two tasks of one name apart. */
+function pageName(number: string, title: string, isTaken: boolean): string {
+  const plain = title
+    .replace(/[^\p{L}\p{N} ,()-]+/gu, " ")
+    .replace(/\s+/g, " ")
+    .trim();
+  return plain === "" || isTaken ? `Task ${number} ${plain}`.trim() : plain;
+}
 
 /**
  * A trainee's file as a notebook: one page a task, the first page with whose it is. It holds what the file holds, so
@@ -30,13 +35,16 @@ export function traineeNotebook(file: string, bytes: Uint8Array): Notebook {
     throw new Refusal(`${file}: the row "trainee" is missing or has no value; ask your trainer for another file.`);
   if (numbers.length === 0) throw new Refusal(`${file} has no tasks; ask your trainer for another file.`);
   const course = cell(named("course"), at.text) || "Course";
+  const taken = new Set(["this file"]);
   const tasks = numbers.map((number) => {
     const own = rows.filter((row) => cell(row, at.task) === number);
     const title = cell(
       own.find((row) => cell(row, at.part) === "task"),
       at.text,
     );
-    return { name: pageName(number, title), file: `task-${number.replace(/\W+/g, "-")}.csv`, rows: own };
+    const isTaken = taken.has(title.toLowerCase());
+    taken.add(title.toLowerCase());
+    return { name: pageName(number, title, isTaken), file: `task-${number.replace(/\W+/g, "-")}.csv`, rows: own };
   });
   const about = {
     version: 1,

@@ -26,13 +26,13 @@ const notebook = traineeNotebook("T07.csv", bytes(handedOut));
 describe("a trainee's file as a notebook", { timeout: 60_000 }, () => {
   it("has a page for each task and gives the very file back", () => {
     const tasks = notebook.about.pages.filter(({ kind }) => kind === askedKind);
-    expect(tasks.map(({ name }) => name)).toEqual(worked.tasks.map(({ number, title }) => `${number} ${title}`));
+    expect(tasks.map(({ name }) => name)).toEqual(worked.tasks.map(({ title }) => title));
     expect(traineeFileOf(notebook)).toEqual({ trainee: "T07", text: handedOut });
   });
 
   it("asks each task in the same words and numbers as the course does", () => {
     for (const task of worked.tasks) {
-      const page = pageByName(notebook, `${task.number} ${task.title}`);
+      const page = pageByName(notebook, task.title);
       expect(page && askedOn(page)).toEqual(askedOf(numbersFor(worked, task, "T07")));
     }
   });
@@ -43,12 +43,12 @@ describe("a trainee's file as a notebook", { timeout: 60_000 }, () => {
   });
 
   it("takes answers as edits of its cells and hands them back to be marked", () => {
-    const page = pageByName(notebook, "8 Drop");
-    if (!page) throw new Error("no page 8 Drop");
+    const page = pageByName(notebook, "Drop");
+    if (!page) throw new Error("no page Drop");
     const answered = setCells(notebook, [
       { page: page.id, row: answerRow(page, "drop"), column: answerColumn, text: "12 mV" },
     ]);
-    expect(typedOn(pageByName(answered, "8 Drop") ?? page, "drop")).toBe("12 mV");
+    expect(typedOn(pageByName(answered, "Drop") ?? page, "drop")).toBe("12 mV");
     const { tasks } = markTraineeFile(worked, "T07.csv", bytes(traineeFileOf(answered).text));
     const marks = tasks.find(({ task }) => task.file === "drop.csv")?.marks ?? [];
     expect(marks.map(({ mark }) => mark.kind)).toEqual(["blank", "wrong", "blank"]);
