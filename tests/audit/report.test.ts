@@ -14,7 +14,9 @@ describe("a report of a notebook", () => {
     const now = follower.report(after, undefined);
     expect(now).toEqual(new Reporter().report(after, undefined));
     const typed = ({ audit }: typeof now) =>
-      audit.open.filter(({ cell, message }) => cell === "F7" && message.includes("1.07"));
+      audit.open.filter(
+        ({ rule, cell, message }) => rule === "typed-number" && cell === "F7" && message.includes("1.07"),
+      );
     expect([typed(old).length, typed(now).length]).toEqual([0, 1]);
   });
 
