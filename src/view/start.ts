@@ -45,6 +45,15 @@ function failed(problem: unknown): void {
   if (desk.notice.sentence !== sentence) desk.say(sentence, "refused");
 }
 
+/** The grid's first selection may have left the browser's place for Tab among the cells, before anybody was there. */
+function startAtTheTop(): void {
+  if (document.activeElement !== document.body) return;
+  document.body.tabIndex = -1;
+  document.body.focus({ preventScroll: true });
+  document.body.blur();
+  document.body.removeAttribute("tabindex");
+}
+
 window.addEventListener("error", ({ error, message }) => failed(error ?? message));
 window.addEventListener("unhandledrejection", ({ reason }) => failed(reason));
 window.addEventListener("beforeunload", (event) => {
@@ -71,6 +80,7 @@ grid = new GridView(cells, desk, new Clipboard(desk), knownNow, wishes.menu);
 // The cells have their height once the frame around them is drawn; only then can one of them be brought into sight.
 await new Promise(requestAnimationFrame);
 await new Promise(requestAnimationFrame);
+startAtTheTop();
 listenToPlace(desk, wishes.toCells);
 drawings.load();
 document.documentElement.dataset.ready = "true";

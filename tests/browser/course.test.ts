@@ -272,6 +272,7 @@ describe("a course on the page", () => {
     await openCourse(page);
     await beTrainee(page, "T07");
     await page.getByRole("button", { name: "Trainer's side …" }).click();
+    await page.waitForSelector("dialog[open]");
     await page.keyboard.press("Escape");
     await page.waitForFunction(() => !document.querySelector("dialog"));
     expect(await page.locator(".question").count()).toBe(1);
