@@ -149,7 +149,8 @@ export class Shell {
     return html`<p class="group">This page as CSV</p>
       <button type="button" ?disabled=${off} @click=${wishes.importPage}>Import …</button>
       <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("typed")} title="What was typed, formulas included">Export</button>
-      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")} title="Results in the place of formulas">Values only</button>`;
+      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")} title="Results in the place of formulas">Values only</button>
+      <button type="button" ?disabled=${off} aria-haspopup="dialog" @click=${wishes.exportFor} title="With another separator and decimal sign">For others …</button>`;
   }
 
   private said(): TemplateResult {

@@ -26,6 +26,8 @@ export interface Wishes {
   readonly saveNotebook: () => void;
   readonly importPage: () => void;
   readonly exportPage: (what: "typed" | "values") => void;
+  /** Offers the page as a table for another program. */
+  readonly exportFor: () => void;
   /** Puts the keyboard into the cells. */
   readonly toCells: () => void;
 }
@@ -98,5 +100,6 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
     saveNotebook: () => inBackground(import("./files/notebook-file").then((files) => files.saveNotebook(desk))),
     importPage: () => inBackground(chooseTable(desk)),
     exportPage: (what) => inBackground(exportPage(desk, what)),
+    exportFor: () => inBackground(import("./dialogs/export-page").then(({ openExport }) => openExport(desk))),
   };
 }

@@ -1,6 +1,6 @@
 import { HyperFormula } from "hyperformula";
 import { describe, expect, it } from "vitest";
-import { importCell, isDoubtful } from "../../src/view/files/import-cells";
+import { importCell, isDoubtful } from "../../src/notebook/table-cells";
 import { numberText } from "../../src/view/shown/number-text";
 import { unitText } from "../../src/view/shown/unit-text";
 import { argumentAtCaret, nameAtCaret, takesReference } from "../../src/view/typing/at-caret";

@@ -1,5 +1,5 @@
 import { html } from "lit/html.js";
-import type { Meaning } from "../edits/reading";
+import type { Meaning } from "../../notebook/table-cells";
 import { openDialog } from "./dialog";
 
 /**

@@ -1,23 +1,23 @@
 // Past 150 lines: one dialog whose parts share what was detected and chosen.
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { contentOf, isFormula } from "../../engine/content";
+import { isFormula } from "../../engine/content";
 import { addPage, replacePage } from "../../notebook/edit-pages";
 import type { Notebook, Row } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
+import { importRows, isDoubtful, type Meaning } from "../../notebook/table-cells";
+import { type Header, headers, likelyHeader, withHeader } from "../../notebook/table-change";
 import { detectShape, encodings, readTable, separators, type TableShape } from "../../notebook/table-in";
 import type { Desk } from "../desk";
-import type { Meaning } from "../edits/reading";
-import { importRows, isDoubtful } from "../files/import-cells";
 import { counted } from "../shown/count-words";
 import { type DialogHandle, openDialog } from "./dialog";
+import { importChange, importPreview } from "./import-preview";
+import { choice, decimalNames, separatorNames, tick } from "./table-choices";
 
-const separatorNames: Readonly<Record<TableShape["separator"], string>> = {
-  ",": "comma",
-  ";": "semicolon",
-  "\t": "tab",
-  "|": "upright line",
+const headerNames: Readonly<Record<Header, string>> = {
+  kept: "taken as it stands",
+  dropped: "left out",
+  replaced: "the page's own instead",
 };
-const previewRows = 14;
 
 /** The table of a file before it is taken: as it was understood, everything changeable. */
 class Import {
@@ -25,6 +25,7 @@ class Import {
   private formulas = false;
   private doubtful: Meaning | undefined;
   private asNew = false;
+  private header: Header = "kept";
   private name: string;
   private rows: readonly Row[] = [];
   private refusal = "";
@@ -40,6 +41,8 @@ class Import {
   }
 
   show(handle: DialogHandle): TemplateResult {
+    const { desk } = this;
+    const taken = this.taken();
     const doubtful = this.rows.flat().filter((text) => isDoubtful(text, this.shape.decimal));
     const formulas = this.rows.flat().filter(isFormula);
     const waits = this.rows.length === 0 || (doubtful.length > 0 && this.doubtful === undefined);
@@ -51,28 +54,28 @@ class Import {
     return html`<p><b>${this.file}</b>, ${counted(this.rows.length, "row")}, ${counted(this.rows[0]?.length ?? 0, "column")}. Nothing is taken until you say so.</p>
       ${this.refusal ? html`<p class="short" role="alert">${this.refusal}</p>` : nothing}
       <div class="fields">
-        ${this.choice(
+        ${choice(
           "Between cells",
           separators,
           this.shape.separator,
           (one) => separatorNames[one],
           (separator) => set(() => this.reshape({ ...this.shape, separator })),
         )}
-        ${this.choice(
+        ${choice(
           "Decimal sign",
           [".", ","] as const,
           this.shape.decimal,
-          (one) => (one === "." ? "point" : "comma"),
+          (one) => decimalNames[one],
           (decimal) => set(() => this.reshape({ ...this.shape, decimal })),
         )}
-        ${this.choice(
+        ${choice(
           "Encoding",
           encodings,
           this.shape.encoding,
           (one) => one,
           (encoding) => set(() => this.reshape({ ...this.shape, encoding })),
         )}
-        ${this.choice(
+        ${choice(
           "Goes",
           [false, true] as const,
           this.asNew,
@@ -80,6 +83,17 @@ class Import {
           (asNew) =>
             set(() => {
               this.asNew = asNew;
+              this.header = this.likelyHeader();
+            }),
+        )}
+        ${choice(
+          "First row",
+          this.asNew ? (["kept", "dropped"] as const) : headers,
+          this.header,
+          (one) => headerNames[one],
+          (header) =>
+            set(() => {
+              this.header = header;
             }),
         )}
         ${
@@ -108,52 +122,23 @@ class Import {
       }
       ${
         formulas.length > 0
-          ? html`<label class="check"><input type="checkbox" .checked=${this.formulas} @change=${(event: Event) =>
-              set(() => {
-                this.formulas = (event.target as HTMLInputElement).checked;
-              })} /> ${counted(formulas.length, "cell begins", "cells begin")} with =: take ${formulas.length === 1 ? "it as a formula" : "them as formulas"}</label>`
+          ? tick(
+              `${counted(formulas.length, "cell begins", "cells begin")} with =: take ${formulas.length === 1 ? "it as a formula" : "them as formulas"}`,
+              this.formulas,
+              (checked) =>
+                set(() => {
+                  this.formulas = checked;
+                }),
+            )
           : nothing
       }
-      ${this.preview()}
+      ${this.rows.length > 0 && !this.asNew ? importChange(taken, desk.page.rows, desk.page.name) : nothing}
+      ${importPreview(taken, this.asNew ? undefined : desk.page.rows)}
       <div class="choices">
         <button type="button" class="main" ?disabled=${waits} @click=${() => this.take(handle)}>Take the table</button>
         <button type="button" @click=${handle.close}>Leave it</button>
         ${waits && this.rows.length > 0 ? html`<span class="soft">Say first how the doubtful numbers are meant.</span>` : nothing}
       </div>`;
-  }
-
-  private choice<T>(
-    label: string,
-    all: readonly T[],
-    chosen: T,
-    word: (one: T) => string,
-    pick: (one: T) => void,
-  ): TemplateResult {
-    return html`<label>${label}
-      <select @change=${(event: Event) => pick(all[(event.target as HTMLSelectElement).selectedIndex] as T)}>
-        ${all.map((one) => html`<option ?selected=${one === chosen}>${word(one)}</option>`)}
-      </select>
-    </label>`;
-  }
-
-  private preview(): TemplateResult | typeof nothing {
-    const rows = this.taken().slice(0, previewRows);
-    if (rows.length === 0) return nothing;
-    const kind = (text: string) => contentOf(text).kind;
-    return html`<div class="preview" tabindex="0" role="region" aria-label="The table as it will be taken">
-      <table>
-        <tbody>
-          ${rows.map(
-            (row, i) =>
-              html`<tr><th scope="row">${i + 1}</th>${row.map(
-                (text) =>
-                  html`<td class=${kind(text) === "number" ? "right" : kind(text) === "formula" ? "formula" : ""}>${text}</td>`,
-              )}</tr>`,
-          )}
-        </tbody>
-      </table>
-      ${this.rows.length > rows.length ? html`<p class="soft">and ${counted(this.rows.length - rows.length, "more row")}</p>` : nothing}
-    </div>`;
   }
 
   private reshape(shape: TableShape): void {
@@ -165,6 +150,7 @@ class Import {
   private read(): void {
     try {
       this.rows = readTable(this.file, this.bytes, this.shape);
+      this.header = this.likelyHeader();
       this.refusal = "";
     } catch (problem) {
       if (!(problem instanceof Refusal)) throw problem;
@@ -173,8 +159,16 @@ class Import {
     }
   }
 
+  private likelyHeader(): Header {
+    return this.asNew ? "kept" : likelyHeader(this.rows, this.desk.page);
+  }
+
   private taken(): Row[] {
-    return importRows(this.rows, { decimal: this.shape.decimal, formulas: this.formulas, doubtful: this.doubtful });
+    return importRows(withHeader(this.rows, this.header, this.desk.page), {
+      decimal: this.shape.decimal,
+      formulas: this.formulas,
+      doubtful: this.doubtful,
+    });
   }
 
   private put(notebook: Notebook): Notebook {

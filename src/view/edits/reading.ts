@@ -1,4 +1,5 @@
 import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
+import type { Meaning } from "../../notebook/table-cells";
 import { readTyped, type Typed } from "../typing/typed-text";
 
 /** Whether what is typed here is read as a number where it can be: not in the columns of words, nor in rows without a unit. */
@@ -8,9 +9,6 @@ const holdsNumbers = (page: Page, row: number, column: number): boolean =>
 /** What a typing becomes in this cell. */
 export const readFor = (page: Page, row: number, column: number, typed: string): Typed =>
   holdsNumbers(page, row, column) ? readTyped(typed) : { kind: "text", text: typed };
-
-/** How a comma between digits is meant. */
-export type Meaning = "point" | "groups" | "text";
 
 /** The text for a cell once it is known how its comma is meant. */
 export function settled(typed: Typed, written: string, meaning: Meaning): string {

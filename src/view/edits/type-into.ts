@@ -1,11 +1,12 @@
 import type { CellText } from "../../notebook/edit-cells";
 import { setCells } from "../../notebook/edit-cells";
 import { isOptionPage, type Page } from "../../notebook/model";
+import type { Meaning } from "../../notebook/table-cells";
 import { type Block, type Cell, cellName, one } from "../block";
 import type { Desk } from "../desk";
 import { askMeaning } from "../dialogs/ask-meaning";
 import { heldText } from "./as-typed";
-import { type Meaning, readFor, settled } from "./reading";
+import { readFor, settled } from "./reading";
 
 /** Something typed for a cell, as the keys gave it. */
 export interface TypedCell extends Cell {

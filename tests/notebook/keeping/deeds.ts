@@ -57,6 +57,11 @@ const texts = fc.constantFrom(
   'a,"b"\nc',
   "\u202eabc",
   "=TRANSPOSE(A1:B2)",
+  "=E2:E3*1",
+  "=CONDUCTOR.DROP(E2,E3,50)",
+  "=CONDUCTOR.DROP(E2,,F3)",
+  "='Side force'!E2/Supply!E2",
+  "=1E-5",
 );
 
 /** What a person does next; numbers choose among what there is. */
