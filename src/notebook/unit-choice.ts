@@ -14,11 +14,22 @@ const choice = z.object({
 
 export type UnitChoice = UnitWish & { readonly conductor?: "mm2" | "AWG" };
 
+const metric: UnitChoice = {};
+
+/** Every cell that is drawn asks for it: what a setting says is read once. */
+const known = new WeakMap<object, UnitChoice>();
+
 /** The notebook's choice; what it does not say, or says wrongly, stays metric. */
 export function unitChoice(notebook: Notebook): UnitChoice {
-  const read = choice.safeParse(notebook.about.settings?.units ?? {});
+  const setting = notebook.about.settings?.units;
+  if (typeof setting !== "object" || setting === null) return metric;
+  const before = known.get(setting);
+  if (before) return before;
+  const read = choice.safeParse(setting);
   // The schema says optional where the type says absent: a field that is undefined means the same here.
-  return read.success ? (read.data as UnitChoice) : {};
+  const now = read.success ? (read.data as UnitChoice) : metric;
+  known.set(setting, now);
+  return now;
 }
 
 /** Keeps a choice in the notebook; shown and typed numbers change, held ones never. */

@@ -1,5 +1,6 @@
 import type { Change, LiveNotebook } from "../notebook/live";
 import { firstOption, isOptionPage, lead, optionsOf, type Page, pageById } from "../notebook/model";
+import { rowKind } from "../notebook/rows";
 import { anyMissing } from "../notebook/unfilled";
 import { type Check, checksOf, outcomeWords } from "../notebook/verdict";
 
@@ -39,6 +40,12 @@ export function standingOf(live: LiveNotebook): Standing {
   return standing;
 }
 
+/** Whether a page has rows of checks, be they empty as yet. */
+function mayHaveChecks(live: LiveNotebook, id: string): boolean {
+  const page = pageById(live.notebook, id);
+  return page?.rows.some((_, row) => rowKind(page, row) === "check") ?? false;
+}
+
 /** How everything stands after a change: only what the change reached is judged anew. */
 export function standingAfter(live: LiveNotebook, before: Standing | undefined, change: Change): Standing {
   const isWhole =
@@ -46,7 +53,7 @@ export function standingAfter(live: LiveNotebook, before: Standing | undefined, 
     change.structure ||
     change.cells.length === 0 ||
     change.cells.some(({ column }) => column < firstOption) ||
-    change.cells.some(({ page }) => !before.has(page)) ||
+    change.cells.some(({ page }) => !before.has(page) && mayHaveChecks(live, page)) ||
     waiting.has(before) ||
     anyMissing(live);
   if (isWhole) return standingOf(live);

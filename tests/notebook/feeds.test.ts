@@ -41,6 +41,19 @@ describe("what feeds a cell and what it feeds", () => {
     expect(feedsOf(edited).feeding(free)).toHaveLength(9 + 7 - 1);
   });
 
+  it("follows a formula that is changed, after inputs that leave all readers as they were", () => {
+    const notebook = sample();
+    const [input, formula] = [at(notebook, "Supply", "E3"), at(notebook, "Free", "A3")];
+    const readers = (one: Notebook) => names(one, feedsOf(one).fedBy(input));
+    const before = readers(notebook);
+    const typed = setCells(notebook, [{ ...input, text: "12345" }]);
+    expect(readers(typed)).toEqual(before);
+    const reading = setCells(typed, [{ ...formula, text: "=Supply!E3" }]);
+    expect(readers(reading)).toEqual([...before, "Free!A3"]);
+    expect(readers(setCells(reading, [{ ...formula, text: "7" }]))).toEqual(before);
+    expect(readers(typed)).toEqual(before);
+  });
+
   it.each(workedFolders)(
     "reads the same cells out of the text as the engine does: %s",
     { timeout: 60_000 },

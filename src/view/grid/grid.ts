@@ -3,6 +3,8 @@ import Handsontable from "handsontable/base";
 import { registerEditor } from "handsontable/editors";
 import { Autofill, ManualColumnResize, registerPlugin } from "handsontable/plugins";
 import type { Change } from "../../notebook/live";
+import type { Page } from "../../notebook/model";
+import { anyMissing } from "../../notebook/unfilled";
 import { inBackground } from "../background";
 import { type Block, type Cell, cellName, edges, one } from "../block";
 import type { Desk } from "../desk";
@@ -48,6 +50,8 @@ export class Grid {
   private isLeaving = false;
   /** The page was turned while something else stood in the cells' place. */
   private isStale = false;
+  /** A missing input left checks open when the cells were last drawn. */
+  private wasOpen = true;
 
   constructor(
     private readonly host: HTMLElement,
@@ -260,30 +264,74 @@ export class Grid {
       this.hot.render();
       this.select(this.desk.block);
     } else {
-      const rows = change.cells.filter((cell) => cell.page === page.id).map(({ row }) => this.layOut.row(row));
-      const isTaller = rows.some((row) => row >= 0 && this.layOut.isHeightDue(row));
+      const changed = this.changedColumns(change);
+      const isTaller = [...changed].some(([row, columns]) => row >= 0 && this.layOut.isHeightDue(row, columns));
       // Without a changed cell it was something beside them, such as the units in which they are shown.
       // A line above the first row is the header: an option has another name.
-      if (change.structure || isTaller || rows.some((row) => row < 0) || change.cells.length === 0) {
+      if (change.structure || isTaller || [...changed.keys()].some((row) => row < 0) || changed.size === 0) {
         this.layOut.measure();
         this.hot.render();
-      } else this.paint(new Set(rows));
+      } else this.paint(changed, before);
     }
   }
 
-  /** Draws the cells of these rows that are in sight; a whole row because its digits follow its largest value. */
-  private paint(rows: ReadonlySet<number>): void {
-    for (const row of rows) {
-      for (let column = 0; column < this.layOut.size.columns; column++) {
-        const td = row < 0 ? undefined : this.hot.getCell(row, column, true);
-        if (!td) continue;
-        // The library's own classes stay: they say what is selected.
-        const kept = [...td.classList].filter((name) => /^(area|current|highlight|ht|fullySelected)/.test(name));
-        const look = this.layOut.look(row, column);
-        paintCell(td, look, [this.layOut.marks(row, column), ...kept].join(" "));
-        describeCell(td, look, this.layOut.laid(row, column));
-      }
+  /** The columns of the cells whose value changed, row by row of the grid. */
+  private changedColumns({ cells }: Change): ReadonlyMap<number, readonly number[]> {
+    const rows = new Map<number, number[]>();
+    for (const { page, row: line, column } of cells) {
+      if (page !== this.layOut.page.id) continue;
+      const row = this.layOut.row(line);
+      const columns = rows.get(row);
+      if (columns) columns.push(column);
+      else rows.set(row, [column]);
     }
+    return rows;
+  }
+
+  /**
+   * Draws the changed cells that are in sight. A whole row is drawn when its texts changed, since they say what kind
+   * of row it is, and when its numbers have other digits; all rows are while a missing input leaves checks open, for
+   * a check may open or close with its number unchanged.
+   */
+  private paint(changed: ReadonlyMap<number, readonly number[]>, before: Page): void {
+    const { layOut, desk } = this;
+    const { rows, columns } = this.inSight();
+    const isOpen = desk.live !== undefined && anyMissing(desk.live);
+    const isAll = isOpen || this.wasOpen;
+    this.wasOpen = isOpen;
+    for (const row of rows) {
+      const own = changed.get(row);
+      if (!own && !isAll) continue;
+      const line = layOut.line(row);
+      const isWhole = isAll || before.rows[line] !== layOut.page.rows[line] || layOut.hasOtherDigits(row);
+      const drawn = isWhole ? columns : columns.filter((column) => own?.includes(column));
+      for (const column of drawn) this.paintOne(row, column);
+    }
+  }
+
+  /** The rows and columns that have cells on the screen. */
+  private inSight(): { readonly rows: readonly number[]; readonly columns: readonly number[] } {
+    const { fixedRowsTop, fixedColumnsStart } = this.layOut.frozen;
+    const { view } = this.hot;
+    const places = (fixed: number, first: number | null, last: number | null): number[] => {
+      const from = Math.max(fixed, first ?? fixed);
+      const moving = Array.from({ length: Math.max(0, (last ?? -1) - from + 1) }, (_, i) => from + i);
+      return [...Array.from({ length: fixed }, (_, i) => i), ...moving];
+    };
+    return {
+      rows: places(fixedRowsTop, view.getFirstRenderedVisibleRow(), view.getLastRenderedVisibleRow()),
+      columns: places(fixedColumnsStart, view.getFirstRenderedVisibleColumn(), view.getLastRenderedVisibleColumn()),
+    };
+  }
+
+  private paintOne(row: number, column: number): void {
+    const td = this.hot.getCell(row, column, true);
+    if (!td) return;
+    // The library's own classes stay: they say what is selected.
+    const kept = [...td.classList].filter((name) => /^(area|current|highlight|ht|fullySelected)/.test(name));
+    const look = this.layOut.look(row, column);
+    paintCell(td, look, [this.layOut.marks(row, column), ...kept].join(" "));
+    describeCell(td, look, this.layOut.laid(row, column));
   }
 
   private select({ from, to }: Block): void {

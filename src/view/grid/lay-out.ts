@@ -1,4 +1,5 @@
 import { columnsOf, isOptionPage, type Page } from "../../notebook/model";
+import { rowKind } from "../../notebook/rows";
 import { edges } from "../block";
 import type { CellMark } from "../cell-marks";
 import { type Desk, firstLine } from "../desk";
@@ -24,7 +25,9 @@ export class LayOut {
   private heights: readonly number[] = [];
   /** Widths that a person has set, by page and column. */
   private readonly ownWidths = new Map<string, Map<number, number>>();
-  private readonly decimals = new Map<number, number | undefined>();
+  private decimals = new Map<number, number | undefined>();
+  /** The same before the last change. */
+  private oldDecimals: ReadonlyMap<number, number | undefined> = new Map();
 
   constructor(
     private readonly desk: Desk,
@@ -65,7 +68,8 @@ export class LayOut {
   /** Follows the desk's page after a change of its cells. */
   follow(): void {
     this.page = this.desk.page;
-    this.decimals.clear();
+    this.oldDecimals = this.decimals;
+    this.decimals = new Map();
   }
 
   /** Works out widths and heights anew. */
@@ -79,10 +83,24 @@ export class LayOut {
     );
   }
 
-  /** Whether a row would need another height than it has. */
-  isHeightDue(row: number): boolean {
+  /** Whether a row would need another height than it has, now that some of its cells show something else. */
+  isHeightDue(row: number, columns: readonly number[]): boolean {
+    const isLow = this.height(row) <= usualHeight;
+    if (isLow && !columns.some((column) => this.mayWrap(row, column) && this.look(row, column).isWrapped)) return false;
     const look = (line: number, column: number) => this.look(this.row(line), column);
     return rowHeight(this.page, this.line(row), look, this.widths) !== this.height(row);
+  }
+
+  /** A number stands in one line whatever its digits are; words may not, nor a check that says why it is open. */
+  private mayWrap(row: number, column: number): boolean {
+    const at = { page: this.page.id, row: this.line(row), column };
+    return this.desk.live?.value(at).kind !== "number" || rowKind(this.page, at.row) === "check";
+  }
+
+  /** Whether the last change gave a row's numbers another count of digits: then all of them are drawn anew. */
+  hasOtherDigits(row: number): boolean {
+    const line = this.line(row);
+    return this.decimalsOf(line) !== this.oldDecimals.get(line);
   }
 
   get frozen(): { readonly fixedColumnsStart: number; readonly fixedRowsTop: number } {
@@ -96,8 +114,13 @@ export class LayOut {
     const { live } = this.desk;
     const line = this.line(row);
     if (!live) return { shape: "blank", text: "" };
-    if (!this.decimals.has(line)) this.decimals.set(line, rowDecimals(live, this.page, line));
-    return cellLook(live, this.page, line, column, this.decimals.get(line));
+    return cellLook(live, this.page, line, column, this.decimalsOf(line));
+  }
+
+  private decimalsOf(line: number): number | undefined {
+    const { live } = this.desk;
+    if (live && !this.decimals.has(line)) this.decimals.set(line, rowDecimals(live, this.page, line));
+    return this.decimals.get(line);
   }
 
   /** Classes that do not come from the cell itself. */
