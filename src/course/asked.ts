@@ -3,7 +3,7 @@ import { Refusal } from "../notebook/refusal";
 import { type Numbers, scalarOf } from "./numbers";
 import type { Scalar } from "./scalar";
 import { shown } from "./shown";
-import type { Calculated, Drawn } from "./task";
+import type { Calculated, Drawn, Task } from "./task";
 
 /** A number that the trainee is given. */
 export interface Given {
@@ -15,6 +15,12 @@ export interface Given {
 
 const placeholders = /\{([a-z][a-z0-9_]*)\}/g;
 
+/** Whether the question gives a number of its task, by name. */
+export function isGiven({ texts }: Task): (name: string) => boolean {
+  const named = new Set(texts.question.flatMap((text) => [...text.matchAll(placeholders)].map(([, name]) => name)));
+  return (name) => named.has(name);
+}
+
 /**
  * The numbers that the question names, in the order of the page.
  *
@@ -22,11 +28,9 @@ const placeholders = /\{([a-z][a-z0-9_]*)\}/g;
  */
 export function givenIn(numbers: Numbers): readonly Given[] {
   const { task, worked } = numbers;
-  const named = new Set(
-    task.texts.question.flatMap((text) => [...text.matchAll(placeholders)].map(([, name]) => name)),
-  );
+  const given = isGiven(task);
   return [...task.drawn, ...task.made]
-    .filter(({ name }) => named.has(name))
+    .filter(({ name }) => given(name))
     .map(({ name, about, unit, row }: Drawn | Calculated) => {
       const value = scalarOf(worked.values.get(name)) ?? "";
       if (typeof value === "number" && Number(numberText(value)) !== value) {

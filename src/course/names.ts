@@ -47,3 +47,17 @@ export function callIn(formula: string): { readonly name: string; readonly args:
   }
   return { name, args: args.length === 1 && args[0]?.trim() === "" ? [] : args.map((arg) => arg.trim()) };
 }
+
+/** Every call in a formula as it is written there, inner ones before those that use them. */
+export function callsIn(formula: string): readonly string[] {
+  const found: string[] = [];
+  const open: { readonly from: number; readonly isCall: boolean }[] = [];
+  for (const { 0: piece, index } of formula.matchAll(/"(?:[^"]|"")*"|[A-Z][A-Z0-9.]*\s*\(|[()]/g)) {
+    if (piece.endsWith("(")) open.push({ from: index, isCall: piece.length > 1 });
+    else if (piece === ")") {
+      const last = open.pop();
+      if (last?.isCall) found.push(formula.slice(last.from, index + 1));
+    }
+  }
+  return found;
+}

@@ -71,13 +71,17 @@ export function taskSheet(course: Course, numbers: Numbers, hints = 0): readonly
   ];
 }
 
-/** What happens inside a step: the function's own steps with their values, or the formula with the numbers in it. */
-function insideOf({ explanation, numbers, name }: WorkingStep): readonly string[] {
-  if (!explanation) return [`${name} = ${numbers}`];
-  return explanation.steps.flatMap(({ numbers: own, value, unit, reached }) => {
-    if (!reached || !own) return [];
-    return typeof value === "number" ? [`${own.text} = ${shown(value, unit)}`] : [own.text];
-  });
+/** What happens inside a step: the formula with its numbers in it where it is more than a call, then each function's own steps. */
+function insideOf({ calls, formula, numbers, name }: WorkingStep): readonly string[] {
+  const isCallAlone = calls.length === 1 && calls[0]?.formula === formula;
+  const inside = calls.flatMap(({ explanation: { title, steps } }) =>
+    steps.flatMap(({ numbers: own, value, unit, reached }) => {
+      if (!reached || !own) return [];
+      const line = typeof value === "number" ? `${own.text} = ${shown(value, unit)}` : own.text;
+      return isCallAlone ? [line] : [`${title}: ${line}`];
+    }),
+  );
+  return isCallAlone ? inside : [`${name} = ${numbers}`, ...inside];
 }
 
 const stepBlocks = (step: WorkingStep): Block[] => [

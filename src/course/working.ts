@@ -3,7 +3,7 @@ import type { Explanation } from "../formula/explanation";
 import type { Given } from "../formula/value";
 import { catalogue } from "../functions";
 import { plainValue } from "../notebook/display";
-import { namesIn, replaceNames } from "./names";
+import { callsIn, namesIn, replaceNames } from "./names";
 import { type Numbers, scalarOf } from "./numbers";
 import type { Scalar } from "./scalar";
 import { shown } from "./shown";
@@ -22,23 +22,32 @@ export interface WorkingStep {
   readonly value: Scalar;
   /** Whether the trainee is asked for this value. */
   readonly isAnswer: boolean;
-  /** What the named function does inside, step by step; undefined for a formula that is not one call alone. */
-  readonly explanation: Explanation | undefined;
+  /** What the named functions of the formula do inside, step by step, inner ones first. */
+  readonly calls: readonly WorkingCall[];
+}
+
+/** One call of a named function in a step. */
+export interface WorkingCall {
+  readonly formula: string;
+  readonly explanation: Explanation;
 }
 
 const isAnswer = (step: object): step is Answer => "allowance" in step;
 
-function explanationOf(numbers: Numbers, formula: string): Explanation | undefined {
-  const call = cellsOf(numbers.task).callOf(numbers.drawn, formula);
-  const definition = catalogue.find(({ name }) => name === call?.name);
-  return (
-    call &&
-    definition &&
-    explainCall(
-      definition,
-      call.given.map((value): Given => plainValue(value)),
-    )
-  );
+function callsOf(numbers: Numbers, formula: string): readonly WorkingCall[] {
+  const cells = cellsOf(numbers.task);
+  return callsIn(formula).flatMap((one) => {
+    const call = cells.callOf(numbers.drawn, one);
+    const definition = catalogue.find(({ name }) => name === call?.name);
+    if (!call || !definition) return [];
+    return {
+      formula: one,
+      explanation: explainCall(
+        definition,
+        call.given.map((value): Given => plainValue(value)),
+      ),
+    };
+  });
 }
 
 /** Works a task step by step: every step of the solution and every answer in the order of the page. */
@@ -58,7 +67,7 @@ export function workingOf(numbers: Numbers): readonly WorkingStep[] {
     numbers: replaceNames(step.formula, (name) => texts.get(name)),
     value: scalarOf(worked.values.get(step.name)) as Scalar,
     isAnswer: isAnswer(step),
-    explanation: explanationOf(numbers, step.formula),
+    calls: callsOf(numbers, step.formula),
   }));
 }
 

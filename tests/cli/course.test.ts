@@ -69,7 +69,9 @@ describe("task", patient, () => {
   });
 
   it("prints the solution only when it is asked for by name", () => {
-    expect(task(["4"], { solution: true })).toMatch(/TUNNEL\.STOCK\(half,diameter,entrance,flare,allowance\) =\s\d/);
+    expect(task(["4"], { solution: true })).toMatch(
+      /TUNNEL\.STOCK\(1000\*half_m,diameter,entrance,flare,allowance\) =\s\d/,
+    );
     expect(task(["4"], { solution: true, html: true })).toContain("<h2>The way to it</h2>");
   });
 

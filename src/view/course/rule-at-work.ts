@@ -1,5 +1,7 @@
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { html, nothing, type TemplateResult } from "lit/html.js";
+import { isGiven } from "../../course/asked";
+import { taskAtWork } from "../../course/at-work";
 import { type Numbers, numbersTried, scalarOf, type Tried } from "../../course/numbers";
 import type { Scalar } from "../../course/scalar";
 import { shown } from "../../course/shown";
@@ -14,7 +16,7 @@ import { Steps } from "./steps";
 
 /** A rule to be tried out: sliders on the task's inputs, what follows from them, a figure, and the steps on demand. */
 export class RuleAtWork {
-  readonly task: Task;
+  private readonly task: Task;
   private readonly own: Numbers;
   private slid: ReadonlyMap<string, Scalar>;
   /** The last numbers that came to something; they stay on the screen while others do not. */
@@ -24,17 +26,18 @@ export class RuleAtWork {
   private readonly steps: Steps;
   private readonly curve: Curve;
 
+  /** @param of the task with the trainee's numbers. */
   constructor(
-    own: Numbers,
+    readonly of: Numbers,
     private readonly update: () => void,
   ) {
-    this.own = own;
-    this.task = own.task;
-    this.slid = own.drawn;
-    this.tried = { numbers: own, remark: undefined };
-    this.moved = own.task.drawn.find(({ amount }) => amount.kind === "steps")?.name ?? own.task.drawn[0]?.name ?? "";
+    this.own = taskAtWork(of);
+    this.task = this.own.task;
+    this.slid = this.own.drawn;
+    this.tried = { numbers: this.own, remark: undefined };
+    this.moved = this.task.drawn.find(({ amount }) => amount.kind === "steps")?.name ?? this.task.drawn[0]?.name ?? "";
     this.steps = new Steps(update);
-    this.curve = new Curve(own.task);
+    this.curve = new Curve(this.task);
   }
 
   show(): TemplateResult {
@@ -90,9 +93,10 @@ export class RuleAtWork {
         value === undefined ? "" : shown(typeof value === "number" ? Number(value.toPrecision(4)) : value, unit);
       return html`<tr><th scope="row">${about}</th><td>${isAnswer ? html`<b>${text}</b>` : text}</td></tr>`;
     };
+    const given = isGiven(this.task);
     return html`<table class="given" aria-live="polite">
       <caption>What follows</caption>
-      <tbody>${this.task.made.map((one) => row(one, false))}${this.task.answers.map((one) => row(one, true))}</tbody>
+      <tbody>${this.task.made.filter(({ name }) => given(name)).map((one) => row(one, false))}${this.task.answers.map((one) => row(one, true))}</tbody>
     </table>`;
   }
 

@@ -34,10 +34,7 @@ export class Steps {
     </section>`;
   }
 
-  private step(
-    { name, about, unit, formula, numbers, value, explanation }: WorkingStep,
-    isWhole: boolean,
-  ): TemplateResult {
+  private step({ name, about, unit, formula, numbers, value, calls }: WorkingStep, isWhole: boolean): TemplateResult {
     const worth = shown(typeof value === "number" ? Number(value.toPrecision(5)) : value, unit);
     return html`<li>
       <p><b>${capital(about)}</b></p>
@@ -46,7 +43,7 @@ export class Steps {
         isWhole
           ? html`<p class="read soft">${name} = ${spaced(numbers)}</p>
             <p class="result">= ${worth}</p>
-            ${explanation ? html`<details><summary>Inside ${explanation.title}</summary>${callSteps({ name: formula, used: true, explanation, refusal: undefined })}</details>` : nothing}`
+            ${calls.map(({ formula: call, explanation }) => html`<details><summary>Inside ${explanation.title}</summary>${callSteps({ name: spaced(call), used: true, explanation, refusal: undefined })}</details>`)}`
           : nothing
       }
     </li>`;

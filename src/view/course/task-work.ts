@@ -102,7 +102,7 @@ export class TaskWork {
       return html`<section aria-label="Working"><h2>Working</h2>
         <p class="soft">The working and the sliders open once all your answers are right, or when your trainer releases them.</p></section>`;
     }
-    if (this.rule?.task !== numbers.task) this.rule = new RuleAtWork(numbers, this.update);
+    if (this.rule?.of !== numbers) this.rule = new RuleAtWork(numbers, this.update);
     return this.rule.show();
   }
 }
