@@ -8,7 +8,7 @@ import { numbersFor } from "../course/numbers";
 import { type Block, solutionSheet, taskSheet } from "../course/sheet";
 import { sheetsHtml, sheetText } from "../course/sheet-print";
 import type { Task } from "../course/task";
-import { printTraineeFile } from "../course/trainee-file";
+import { type FileWishes, printTraineeFile } from "../course/trainee-file";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
 
@@ -37,8 +37,9 @@ export function readBytes(output: Output, file: string): Uint8Array {
   }
 }
 
-function hintCount(hints: string | undefined): number {
-  if (hints === undefined) return 0;
+/** How many hints of each task are wanted; undefined where nothing was said. */
+function hintCount(hints: string | undefined): number | undefined {
+  if (hints === undefined) return undefined;
   if (!/^\d{1,2}$/.test(hints))
     throw new Misuse(`--hints ${hints}: give how many hints to print, for example --hints 1.`);
   return Number(hints);
@@ -48,9 +49,15 @@ const sheetsOf = (course: Course, tasks: readonly Task[], trainee: string, wishe
   tasks.map((task) => {
     const numbers = numbersFor(course, task, trainee);
     return [
-      ...(wishes.solution ? solutionSheet(course, numbers) : taskSheet(course, numbers, hintCount(wishes.hints))),
+      ...(wishes.solution ? solutionSheet(course, numbers) : taskSheet(course, numbers, hintCount(wishes.hints) ?? 0)),
     ];
   });
+
+/** A file holds all hints when nothing is said of them: the page shows them one at a time. */
+const fileWishes = (tasks: readonly Task[], wishes: SheetWishes): FileWishes => {
+  const hints = hintCount(wishes.hints);
+  return hints === undefined ? { tasks } : { tasks, hints };
+};
 
 /**
  * `task COURSE [TASK] --for TRAINEE`: the trainee's file as CSV; with `--print` a sheet of text, with `--html` a page
@@ -69,7 +76,7 @@ export function writeTask(output: Output, args: readonly string[], wishes: Sheet
   } else if (wishes.print || wishes.solution) {
     output.write(sheetsOf(course, tasks, trainee, wishes).map(sheetText).join("\n\n"));
   } else {
-    output.write(printTraineeFile(course, trainee, tasks));
+    output.write(printTraineeFile(course, trainee, fileWishes(tasks, wishes)));
   }
 }
 
@@ -103,7 +110,7 @@ export function writeClass(
     };
     const page = (solution: boolean) =>
       sheetsHtml(`${course.title}: ${trainee}`, sheetsOf(course, course.tasks, trainee, { ...wishes, solution }));
-    write(`${stems[i]}.csv`, printTraineeFile(course, trainee));
+    write(`${stems[i]}.csv`, printTraineeFile(course, trainee, fileWishes(course.tasks, wishes)));
     write(`${stems[i]}.html`, page(false));
     if (wishes.solution) write(`${stems[i]}-solution.html`, page(true));
   });

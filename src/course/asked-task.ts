@@ -18,13 +18,15 @@ export interface AskedAnswer {
   readonly choices: readonly string[];
 }
 
-/** A task as a trainee may see it: no solution, step, hint or mistake is in it. */
+/** A task as a trainee may see it: no solution, step or mistake is in it. */
 export interface AskedTask {
   readonly number: string;
   readonly title: string;
   readonly question: readonly string[];
   readonly given: readonly { readonly about: string; readonly value: string }[];
   readonly answers: readonly AskedAnswer[];
+  /** To be shown one after the other, on request. */
+  readonly hints: readonly string[];
   readonly taught: Taught;
 }
 
@@ -43,6 +45,7 @@ export function askedOf(numbers: Numbers): AskedTask {
       how: allowanceWords(allowance, unit),
       choices: allowance.kind === "choice" ? allowance.choices : [],
     })),
+    hints: task.texts.hint,
     taught: taughtOf(task.texts),
   };
 }

@@ -1,8 +1,7 @@
 import { Refusal } from "../notebook/refusal";
 import type { ClassEntry } from "./class-list";
 import type { Course } from "./course";
-import type { Task } from "./task";
-import { printTraineeFile } from "./trainee-file";
+import { type FileWishes, printTraineeFile } from "./trainee-file";
 
 /** A trainee's name as part of a file name. */
 export const fileStem = (trainee: string): string => trainee.replace(/[^\p{L}\p{N}_-]+/gu, "-");
@@ -19,8 +18,8 @@ export function fileStems(entries: readonly ClassEntry[]): readonly string[] {
 export function classFiles(
   course: Course,
   entries: readonly ClassEntry[],
-  tasks: readonly Task[],
+  wishes: FileWishes,
 ): ReadonlyMap<string, string> {
   const stems = fileStems(entries);
-  return new Map(entries.map(({ trainee }, i) => [`${stems[i]}.csv`, printTraineeFile(course, trainee, tasks)]));
+  return new Map(entries.map(({ trainee }, i) => [`${stems[i]}.csv`, printTraineeFile(course, trainee, wishes)]));
 }

@@ -1,4 +1,5 @@
 import { standsFor } from "./allowance";
+import type { AskedAnswer } from "./asked-task";
 import { namesIn } from "./names";
 import { type Numbers, scalarOf } from "./numbers";
 import type { Scalar } from "./scalar";
@@ -123,6 +124,13 @@ export function markTask(numbers: Numbers, typed: ReadonlyMap<string, string>): 
       before.set(answer.name, read.value);
     return { answer, typed: text, mark };
   });
+}
+
+/** What is said of an answer that cannot be read as one; that needs no solution. Undefined for one that can, or a blank. */
+export function unreadableIn(answer: AskedAnswer | undefined, typed: string): Mark | undefined {
+  if (!answer || answer.choices.length > 0) return undefined;
+  const read = readTyped(typed, answer.unit);
+  return read.kind === "text" ? { kind: "unreadable", why: read.why } : undefined;
 }
 
 /** A mark in words, for print and terminal. */

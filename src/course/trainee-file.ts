@@ -19,7 +19,17 @@ export const traineeColumn = { task: 0, part: 1, name: 2, unit: 3, text: 4, valu
 /** What a trainee typed for an answer of a task. */
 export type TypedFor = (task: Task, answer: string) => string;
 
-function rowsOf(numbers: Numbers, typed: TypedFor): Row[] {
+/** What goes into a trainee's file. */
+export interface FileWishes {
+  /** All of the course when left out. */
+  readonly tasks?: readonly Task[];
+  /** What already stands in the cells for the answers; nothing for a file that is handed out. */
+  readonly typed?: TypedFor;
+  /** How many hints of each task; all when left out. */
+  readonly hints?: number;
+}
+
+function rowsOf(numbers: Numbers, typed: TypedFor, hints: number): Row[] {
   const { task } = numbers;
   const line = (part: string, text: string, name = "", unit = "", value = ""): Row => [
     String(task.number),
@@ -41,22 +51,21 @@ function rowsOf(numbers: Numbers, typed: TypedFor): Row[] {
     ...all("source"),
     ...all("beyond"),
     ...all("caution"),
+    ...task.texts.hint.slice(0, hints).map((text) => line("hint", text)),
   ];
 }
 
 /**
  * The file for one trainee: questions, given numbers, rules and cells for the answers, as CSV. It is made of the parts
- * that trainees may see; solutions, steps, hints and mistakes do not go in.
- *
- * @param typed what already stands in the cells for the answers; nothing for a file that is handed out.
+ * that trainees may see; solutions, steps and mistakes do not go in. Hints stand last in
+ * each task.
  */
 export function printTraineeFile(
   course: Course,
   trainee: string,
-  tasks: readonly Task[] = course.tasks,
-  typed: TypedFor = () => "",
+  { tasks = course.tasks, typed = () => "", hints = Number.POSITIVE_INFINITY }: FileWishes = {},
 ): string {
-  const rows = tasks.flatMap((task) => rowsOf(numbersFor(course, task, trainee), typed));
+  const rows = tasks.flatMap((task) => rowsOf(numbersFor(course, task, trainee), typed, hints));
   return printPage([
     traineeHeader,
     ["", "course", "", "", course.title, course.edition],

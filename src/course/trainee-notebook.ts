@@ -115,6 +115,7 @@ export function askedOn(page: Page): AskedTask {
     question: texts("question"),
     given: of("given").map((row) => ({ about: cell(row, at.text), value: value(row) })),
     answers: of("answer").map(answerOf),
+    hints: texts("hint"),
     taught: taughtOf({ rule, source, beyond, caution }),
   };
 }

@@ -18,6 +18,14 @@ export type Happening =
   | { readonly kind: "opened" | "page" | "selection" | "notice" | "calculating" }
   | { readonly kind: "change"; readonly change: Change };
 
+/** What may not be done with the open notebook for now. */
+export interface Bounds {
+  /** Why the notebook is not handed out. */
+  readonly save: string;
+  /** @throws Refusal for an edit that may not be made. */
+  readonly hold: (before: Notebook, after: Notebook) => void;
+}
+
 type MakeLive = (notebook: Notebook, history?: History) => LiveNotebook;
 type Listener = (happening: Happening) => void;
 
@@ -25,6 +33,8 @@ type Listener = (happening: Happening) => void;
 export class Desk {
   /** What lies over the cells. */
   readonly marks = new CellMarks();
+  /** Answers undefined where everything may be done. */
+  bounds: () => Bounds | undefined = () => undefined;
   private shown: string;
   private readonly blocks = new Map<string, Block>();
   private readonly listeners = new Set<Listener>();
@@ -160,7 +170,13 @@ export class Desk {
     const { page } = this;
     const { row, column } = cellOf(block);
     const last = { page: page.id, row: block.to.row, column: block.to.column };
-    const isChanged = this.attempt(() => calculated.apply(label, edit, [{ page: page.id, row, column }, last]));
+    const bounds = this.bounds();
+    const held = (before: Notebook): Notebook => {
+      const after = edit(before);
+      bounds?.hold(before, after);
+      return after;
+    };
+    const isChanged = this.attempt(() => calculated.apply(label, held, [{ page: page.id, row, column }, last]));
     if (isChanged === false) this.say("Nothing changed: it reads so already.");
     return isChanged ?? false;
   }

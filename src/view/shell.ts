@@ -16,7 +16,7 @@ import { titleBlock } from "./panels/title-block";
 import { tools } from "./panels/tools";
 import { verdictLines } from "./panels/verdict-lines";
 import type { WorkingParts, working } from "./panels/working";
-import type { Side } from "./side";
+import type { Beside, Side } from "./side";
 import { newsOf, type Standing, standingAfter, standingOf } from "./standing";
 import type { Wishes } from "./wishes";
 
@@ -91,7 +91,7 @@ export class Shell {
       this.isSideDue = false;
       const side = this.root.querySelector<HTMLElement>(".side-content");
       if (side) render(this.side(), side);
-      this.parts.side.shown?.drawn?.();
+      this.beside?.drawn?.();
     });
   }
 
@@ -116,11 +116,11 @@ export class Shell {
         ${this.files()}
       </nav>
       <main>
-        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tasks.tools()}${isTask ? nothing : tools(desk, wishes, this.parts.side.shown?.name)}</header>
+        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tasks.tools()}${isTask ? nothing : tools(desk, wishes, this.beside?.name, tasks.isTraineeSide)}</header>
         ${isTask ? tasks.main(page) : this.cells(page)}
         ${this.said()}
       </main>
-      <aside class="side" aria-label=${isTask ? "Rule and limits" : (this.parts.side.shown?.name ?? "Drawing, working and notes")}>${divider()}<div class="side-content"></div></aside>
+      <aside class="side" aria-label=${isTask ? "Rule and limits" : (this.beside?.name ?? "Drawing, working and notes")}>${divider()}<div class="side-content"></div></aside>
       <footer aria-label="Title block">${titleBlock(notebook)}</footer>`;
   }
 
@@ -131,6 +131,11 @@ export class Shell {
         <p class="keys soft">Enter or typing edits, = begins a formula, Shift F10 opens what can be done, Alt Page Up and Page Down turn the page, Escape then Tab leaves the cells.</p>`;
   }
 
+  /** What stands beside the cells; findings speak of every page, solutions included, and stay off the trainee's side. */
+  private get beside(): Beside | undefined {
+    return this.parts.tasks.isTraineeSide ? undefined : this.parts.side.shown;
+  }
+
   private files(): TemplateResult {
     const { desk, wishes } = this;
     const off = !desk.live;
@@ -138,7 +143,7 @@ export class Shell {
       <p class="group">Notebook</p>
       <button type="button" ?disabled=${off} aria-haspopup="dialog" @click=${wishes.notebooks}>Notebooks …</button>
       <button type="button" ?disabled=${off} @click=${wishes.openNotebook}>Open …</button>
-      <button type="button" ?disabled=${off} @click=${wishes.saveNotebook}>Save${desk.isUnsaved ? html`<span class="dot" title="Changed since it was opened or saved"></span><span class="unseen">, has changes</span>` : nothing}</button>
+      ${this.parts.tasks.isTraineeSide ? nothing : html`<button type="button" ?disabled=${off} @click=${wishes.saveNotebook}>Save${desk.isUnsaved ? html`<span class="dot" title="Changed since it was opened or saved"></span><span class="unseen">, has changes</span>` : nothing}</button>`}
       ${desk.safety.sentence ? html`<p class="safety ${desk.safety.kind === "refused" || desk.safety.kind === "closed" ? "short" : "soft"}">${desk.safety.sentence}</p>` : nothing}
       ${this.parts.tasks.shows(desk.page) ? nothing : this.pageFiles(off)}
     </div>`;
@@ -168,7 +173,7 @@ export class Shell {
     const { desk } = this;
     const { page, block, live } = desk;
     if (this.parts.tasks.shows(page)) return html`${this.parts.tasks.side(page)}`;
-    const beside = this.parts.side.shown;
+    const { beside } = this;
     if (beside) return beside.show();
     const name = cellName(block.from);
     const go = ({ page: at, row, column }: Position) => {

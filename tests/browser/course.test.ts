@@ -10,7 +10,7 @@ import { markTraineeFile, printTraineeFile } from "../../src/course/trainee-file
 import { pageByName } from "../../src/notebook/model";
 import { parsePage } from "../../src/notebook/page-csv";
 import { taskOf, worked } from "../course/course";
-import { secretsOf } from "../course/secrets";
+import { hiddenFirst } from "../course/secrets";
 import { readWorked } from "../sheets/worked";
 import { contentOf, heard, textOf, turnTo, typeInto, Workplace } from "./desk";
 
@@ -122,11 +122,18 @@ describe("a course on the page", () => {
 
     // The trainee is given a file and nothing else.
     const { page } = trainee;
-    await give(page, "Open …", [{ name: "T07.csv", text: printTraineeFile(worked, "T07", [drop]) }]);
+    await give(page, "Open …", [{ name: "T07.csv", text: printTraineeFile(worked, "T07", { tasks: [drop] }) }]);
     await page.waitForSelector(".question");
     expect(await page.$$eval(".question p", (all) => all.map((one) => one.textContent))).toEqual(questionOf(own));
-    await answer(page, { resistance: right("resistance"), drop: mistaken("drop", oneWay), verdict: right("verdict") });
+    await press(page, "Show a hint (1 of 3)");
+    expect(await page.locator(".hints li").allTextContents()).toEqual(drop.texts.hint.slice(0, 1));
+    await answer(page, { resistance: "about 3", drop: mistaken("drop", oneWay), verdict: right("verdict") });
     await heard(page, /Answer verdict/);
+    // Marked is nothing here, but what is no number can be said.
+    expect(await marksOn(page)).toEqual(['Cannot be read: "about 3" is no number.', "", ""]);
+    await page.getByLabel("Resistance out and back, warm").fill(right("resistance"));
+    await page.keyboard.press("Tab");
+    await page.getByText("Every answer of this task is filled in.").waitFor();
     const answers = await handedOut(page, "Save my answers");
     expect(answers.name).toBe("T07.csv");
     expect(
@@ -206,7 +213,7 @@ describe("a course on the page", () => {
     const leaks = async (task: Task): Promise<readonly string[]> => {
       const numbers = numbersFor(worked, task, "T07");
       const source = await sourceOf(page);
-      const harmless = printTraineeFile(worked, "T07", [task]);
+      const harmless = printTraineeFile(worked, "T07", { tasks: [task], hints: 0 });
       const values = [
         ...task.way.map(({ name }) => numbers.worked.values.get(name)),
         ...numbers.worked.mistakes.values(),
@@ -220,7 +227,7 @@ describe("a course on the page", () => {
         asAsked(allowance, scalarOf(numbers.worked.values.get(name)) ?? ""),
       );
       return [
-        ...secretsOf(task).filter((secret) => source.includes(secret)),
+        ...hiddenFirst(task).filter((secret) => source.includes(secret)),
         ...digits.filter((value) => value.length > 6 && source.includes(value)),
         ...asked.filter((value) => inWords.has(value) && !harmless.includes(value)),
       ];
@@ -241,6 +248,43 @@ describe("a course on the page", () => {
     // The test would see a solution: on the trainer's side it is there.
     await beTrainer(page);
     expect((await leaks(worked.tasks.at(-1) as Task)).length).toBeGreaterThan(5);
+  });
+
+  it("keeps what looks over the whole notebook off the trainee's side, and formulas off the tasks", {
+    timeout: 120_000,
+  }, async () => {
+    const { page } = await place.desk();
+    await openCourse(page);
+    const titles = worked.tasks.flatMap((task) => hiddenFirst(task)).filter((secret) => !secret.includes("("));
+    const found = async () => {
+      const source = await sourceOf(page);
+      return titles.filter((secret) => source.includes(secret));
+    };
+    const buttons = () =>
+      page.$$eval("nav button, main button", (all) => all.map((one) => one.textContent?.trim() ?? ""));
+    await turnTo(page, "Start");
+    await page.waitForSelector("#cells .ht_master td");
+    expect((await buttons()).filter((name) => /^(Audit|Studies|Paper|Options|Save)/.test(name))).toEqual([]);
+    await page.keyboard.press("Control+s");
+    await heard(page, /The course is saved from the trainer's side/);
+    await textOf(page, "Start", "B9");
+    await typeInto(page, "=Drop!E17");
+    await heard(page, /Drop holds a task: on the trainee's side no formula reads its cells/);
+    await press(page, "Functions");
+    await page.waitForSelector("dialog[open]");
+    expect(await found()).toEqual([]);
+    await page.keyboard.press("Escape");
+    // What the trainer left open beside the cells is gone when the side is turned, and would have told.
+    await turnTo(page, "Drop");
+    await beTrainer(page);
+    await turnTo(page, "Start");
+    await press(page, "Audit");
+    await page.waitForSelector("aside[aria-label=Audit]");
+    await press(page, "Back to the trainee's side");
+    await page.waitForSelector("aside:not([aria-label=Audit])");
+    expect(await buttons()).not.toContain("Audit");
+    await page.waitForTimeout(300);
+    expect(await found()).toEqual([]);
   });
 
   it("gives hints one at a time, and keeps trainee and answers over a reload", async () => {

@@ -35,14 +35,14 @@ const right = (trainee: string) => (number: string, name: string) => {
 function seenBy(trainee: string, task: Task): readonly string[] {
   const sheet = taskSheet(worked, numbersFor(worked, task, trainee));
   const unescaped = sheetsHtml("", [sheet]).replaceAll("&#39;", "'").replaceAll("&quot;", '"').replaceAll("&gt;", ">");
-  return [printTraineeFile(worked, trainee, [task]), sheetText(sheet).replace(/\s+/g, " "), unescaped];
+  return [printTraineeFile(worked, trainee, { tasks: [task] }), sheetText(sheet).replace(/\s+/g, " "), unescaped];
 }
 
 const numbersIn = (text: string): readonly string[] => text.match(/\d+(?:\.\d+)?/g) ?? [];
 
 describe("what a trainee gets", { timeout: 60_000 }, () => {
   it.each(worked.tasks.map((task) => [task.title, task] as const))(
-    "%s: file, sheet and page hold no solution, step, hint, mistake or advice",
+    "%s: file, sheet and page hold no solution, step, mistake or advice",
     (_title, task) => {
       const secrets = secretsOf(task);
       expect(secrets.length).toBeGreaterThan(8);
@@ -57,8 +57,8 @@ describe("what a trainee gets", { timeout: 60_000 }, () => {
   it.each(worked.tasks.map((task) => [task.title, task] as const))(
     "%s: every number in the file is one that was given, or stands in the text for everybody",
     (_title, task) => {
-      const { question, rule, source, beyond, caution } = task.texts;
-      const common = [...question, ...rule, ...source, ...beyond, ...caution].map((text) =>
+      const { question, rule, source, beyond, caution, hint } = task.texts;
+      const common = [...question, ...rule, ...source, ...beyond, ...caution, ...hint].map((text) =>
         text.replace(/\{\w+\}/g, ""),
       );
       const labels = [...task.drawn, ...task.made, ...task.answers].flatMap(({ about, unit }) => [about, unit]);
@@ -77,14 +77,15 @@ describe("what a trainee gets", { timeout: 60_000 }, () => {
             worked.title,
           ].flatMap(numbersIn),
         );
-        expect(numbersIn(printTraineeFile(worked, trainee, [task])).filter((number) => !known.has(number))).toEqual([]);
+        expect(
+          numbersIn(printTraineeFile(worked, trainee, { tasks: [task] })).filter((number) => !known.has(number)),
+        ).toEqual([]);
       }
     },
   );
 
-  it("does not depend on the solution: seven times the answer, other hints and mistakes leave every byte as it is", () => {
+  it("does not depend on the solution: seven times the answer and other mistakes leave every byte as it is", () => {
     const changed: Rows = smallTask.map(([part = "", name = "", unit = "", text = "", how = "", within = ""]) => {
-      if (part === "hint") return [part, name, unit, "Quite another hint."];
       if (name === "verdict" && part === "answer") return [part, name, unit, text, how.replace("1200", "8400"), within];
       if (name === "verdict")
         return [part, name, unit, "another name", how.replace("1200", "8400"), within, "Other advice."];
@@ -103,19 +104,29 @@ describe("what a trainee gets", { timeout: 60_000 }, () => {
 
   it("holds what the trainee typed when it is saved again, harmless to other programs, and is marked by it", () => {
     const answers: Record<string, string> = { pressure: "1 kN", push: "=1+1" };
-    const file = printTraineeFile(worked, "T07", [taskAt("1")], (_, name) => answers[name] ?? "");
+    const file = printTraineeFile(worked, "T07", { tasks: [taskAt("1")], typed: (_, name) => answers[name] ?? "" });
     const typed = new Map(parsePage("file", file).map((row) => [row[2], row[5]]));
     expect([typed.get("pressure"), typed.get("push")]).toEqual(["1 kN", "'=1+1"]);
     const marks = markTraineeFile(worked, "T07.csv", bytes(file)).tasks[0]?.marks.map(({ mark }) => mark.kind);
     expect(marks).toEqual(["unreadable", "unreadable"]);
   });
 
-  it("prints hints only when the trainer asks for them, and so many", () => {
+  it("prints hints only when the trainer asks for them, and leaves them out of the file on request", () => {
     const numbers = numbersFor(worked, taskAt("1"), "T07");
     const [first = "", second = ""] = taskAt("1").texts.hint;
     const sheet = sheetText(taskSheet(worked, numbers, 1));
     expect(sheet).toContain(first);
     expect(sheet).not.toContain(second);
+    const inFile = (hints?: number) =>
+      parsePage(
+        "file",
+        printTraineeFile(worked, "T07", { tasks: [taskAt("1")], ...(hints !== undefined && { hints }) }),
+      )
+        .filter((row) => row[1] === "hint")
+        .map((row) => row[4]);
+    expect(inFile()).toEqual(taskAt("1").texts.hint);
+    expect(inFile(1)).toEqual([first]);
+    expect(inFile(0)).toEqual([]);
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { askedOf } from "../../src/course/asked-task";
 import { readCourse, release } from "../../src/course/course";
 import { askedKind } from "../../src/course/kinds";
+import { unreadableIn } from "../../src/course/mark";
 import { numbersFor } from "../../src/course/numbers";
 import { markTraineeFile, printTraineeFile } from "../../src/course/trainee-file";
 import {
@@ -16,7 +17,7 @@ import { setCells } from "../../src/notebook/edit-cells";
 import { readNotebook, writeNotebook } from "../../src/notebook/files";
 import { pageByName } from "../../src/notebook/model";
 import { readWorked } from "../sheets/worked";
-import { worked } from "./course";
+import { taskOf, worked } from "./course";
 import { secretsOf } from "./secrets";
 
 const bytes = (text: string): Uint8Array => new TextEncoder().encode(text);
@@ -37,9 +38,22 @@ describe("a trainee's file as a notebook", { timeout: 60_000 }, () => {
     }
   });
 
-  it("holds no solution, step, hint, mistake or advice in any of its files", () => {
+  it("holds no solution, step, mistake or advice in any of its files", () => {
     const files = [...writeNotebook(notebook).values()].join("\n").replaceAll('""', '"');
     for (const task of worked.tasks) expect(secretsOf(task).filter((secret) => files.includes(secret))).toEqual([]);
+  });
+
+  it("says what cannot be read as an answer, which needs no solution", () => {
+    const answers = askedOf(numbersFor(worked, taskOf(worked, "drop.csv"), "T07")).answers;
+    const said = (name: string, typed: string) =>
+      unreadableIn(
+        answers.find((one) => one.name === name),
+        typed,
+      );
+    expect(said("drop", "about two")).toEqual({ kind: "unreadable", why: '"about two" is no number' });
+    expect(said("drop", "3 kg")).toEqual({ kind: "unreadable", why: '"3 kg" is not given in V' });
+    for (const typed of ["", "1.46", "1,46 V", "900 mV"]) expect(said("drop", typed)).toBeUndefined();
+    expect(said("verdict", "perhaps")).toBeUndefined();
   });
 
   it("takes answers as edits of its cells and hands them back to be marked", () => {

@@ -37,6 +37,7 @@ class ClassDialog {
   private refusal = "";
   private said = "";
   private of: "this" | "all";
+  private hasHints = true;
   private readonly held: Class;
 
   constructor(
@@ -135,7 +136,7 @@ class ClassDialog {
     const isOff = entries.length === 0;
     const stem = fileName(course.title);
     const files = () => {
-      const made = classFiles(course, entries, tasks);
+      const made = classFiles(course, entries, { tasks, hints: this.hasHints ? Number.POSITIVE_INFINITY : 0 });
       const [only] = made;
       if (made.size === 1 && only) handOut(only[0], only[1], csv);
       else handOut(`${stem}-trainees.zip`, packFiles(made), "application/zip");
@@ -159,6 +160,9 @@ class ClassDialog {
       }} /> ${words}</label>`;
     return html`<h3>Hand out</h3>
       ${shown ? html`<fieldset class="of"><legend>For the class</legend>${pick("this", `Task ${shown.number}, ${shown.title}`)} ${pick("all", `all ${course.tasks.length} tasks`)}</fieldset>` : nothing}
+      <label><input type="checkbox" .checked=${this.hasHints} @change=${(event: Event) => {
+        this.hasHints = (event.target as HTMLInputElement).checked;
+      }} /> Hints in trainees' files</label>
       <div class="choices">
         <button type="button" ?disabled=${isOff} @click=${this.act(files)}>Save trainees' files</button>
         <button type="button" ?disabled=${isOff} @click=${this.act(print(taskSheet, "task sheets"))}>Print task sheets</button>

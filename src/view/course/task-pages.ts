@@ -10,6 +10,7 @@ import type { Desk } from "../desk";
 import { cornerMark } from "../marks";
 import { askedPage } from "./asked-page";
 import { taught } from "./asked-task";
+import { Hints } from "./hints";
 import { TaskWork } from "./task-work";
 import { traineeForm } from "./trainee-form";
 import { TraineeMemory } from "./trainee-memory";
@@ -25,6 +26,8 @@ interface Open {
 /** Draws task pages: those of a course, with marking, and those of a trainee's file, without. */
 export class TaskPages {
   private readonly memory = new TraineeMemory();
+  /** Hints taken to the tasks of a trainee's file, by page id. */
+  private readonly hints = new Map<string, Hints>();
   private isAskingTrainee = false;
   private readonly works = new Map<string, TaskWork>();
   private read: { readonly notebook: Notebook; readonly course: Course | Refusal } | undefined;
@@ -36,7 +39,9 @@ export class TaskPages {
   ) {}
 
   asked(page: Page): TemplateResult {
-    return askedPage(this.desk, page, askedOn(page));
+    const hints = this.hints.get(page.id) ?? new Hints(this.update);
+    this.hints.set(page.id, hints);
+    return askedPage(this.desk, page, askedOn(page), hints);
   }
 
   task(page: Page): TemplateResult {

@@ -1,4 +1,4 @@
-import { html, nothing, type TemplateResult } from "lit/html.js";
+import { html, type TemplateResult } from "lit/html.js";
 import type { AskedTask } from "../../course/asked-task";
 import { fileStem } from "../../course/class-files";
 import type { Course } from "../../course/course";
@@ -8,12 +8,13 @@ import { printTraineeFile } from "../../course/trainee-file";
 import type { Desk } from "../desk";
 import { handOut } from "../files/hand-out";
 import { askedTask, type Sheet } from "./asked-task";
+import { Hints } from "./hints";
 import { RuleAtWork } from "./rule-at-work";
 import type { TraineeMemory } from "./trainee-memory";
 
 /** One trainee at one task: answers, hints taken, marks, and the working once it is open. */
 export class TaskWork {
-  private hints = 0;
+  private readonly hints: Hints;
   private marks: ReadonlyMap<string, Mark> = new Map();
   private score = "";
   /** All answers were right once; the working stays open after that. */
@@ -25,7 +26,9 @@ export class TaskWork {
     private readonly memory: TraineeMemory,
     private readonly desk: Desk,
     private readonly update: () => void,
-  ) {}
+  ) {
+    this.hints = new Hints(update);
+  }
 
   show(course: Course, numbers: Numbers, asked: AskedTask, whose: TemplateResult): TemplateResult {
     const sheet: Sheet = {
@@ -43,7 +46,7 @@ export class TaskWork {
     return html`<div class="task" id="task">
       ${whose}
       ${askedTask(asked, sheet, under, () => this.markAll(numbers))}
-      ${this.showHints(numbers)}
+      ${this.hints.show(asked.hints)}
       ${this.showRule(course, numbers)}
     </div>`;
   }
@@ -74,27 +77,9 @@ export class TaskWork {
     const name = `${fileStem(trainee)}.csv`;
     const typed = (file: string, answer: string) =>
       this.memory.typed([course.title, course.edition, trainee, file].join("\n"), answer);
-    const text = printTraineeFile(course, trainee, course.tasks, (task, answer) => typed(task.file, answer));
+    const text = printTraineeFile(course, trainee, { typed: (task, answer) => typed(task.file, answer) });
     handOut(name, text, "text/csv;charset=utf-8");
     this.desk.say(`Your answers to all tasks are saved as ${name}; hand that file to your trainer.`);
-  }
-
-  private showHints({ task }: Numbers): TemplateResult | typeof nothing {
-    const { hint } = task.texts;
-    if (hint.length === 0) return nothing;
-    const next = () => {
-      this.hints += 1;
-      this.update();
-    };
-    return html`<section class="hints" aria-label="Hints">
-      <h2>Hints</h2>
-      <ol aria-live="polite">${hint.slice(0, this.hints).map((text) => html`<li>${text}</li>`)}</ol>
-      ${
-        this.hints < hint.length
-          ? html`<button type="button" @click=${next}>${this.hints === 0 ? "Show a hint" : "Show the next hint"} (${this.hints + 1} of ${hint.length})</button>`
-          : nothing
-      }
-    </section>`;
   }
 
   private showRule(course: Course, numbers: Numbers): TemplateResult {

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { askedKind, taskKind } from "../../course/kinds";
+import { holdsTasks, keepTasksUnread } from "../../course/trainee-side";
 import type { Page } from "../../notebook/model";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
@@ -15,10 +16,22 @@ export class Tasks {
     private readonly desk: Desk,
     private readonly update: () => void,
   ) {
+    desk.bounds = () =>
+      this.isTraineeSide
+        ? {
+            save: "The course is saved from the trainer's side, because its solutions are in it. Your answers are saved on the page of a task, with Save my answers.",
+            hold: keepTasksUnread,
+          }
+        : undefined;
     desk.subscribe(({ kind }) => {
       // The trainer's side is entered on purpose, for every notebook anew.
       if (kind === "opened") this.isTrainer = false;
     });
+  }
+
+  /** Whether the open notebook holds tasks and its solutions are to stay out of sight. */
+  get isTraineeSide(): boolean {
+    return !this.isTrainer && holdsTasks(this.desk.notebook);
   }
 
   /** Whether a page is shown as a task to be worked, and not as cells. */
@@ -42,7 +55,7 @@ export class Tasks {
   /** The way to the other side, where the notebook holds a course. */
   tools(): TemplateResult | typeof nothing {
     const { desk } = this;
-    if (!desk.notebook.about.pages.some(({ kind }) => kind === taskKind)) return nothing;
+    if (!holdsTasks(desk.notebook)) return nothing;
     const enter = async () => {
       const { askTrainer } = await import("./ask-trainer");
       if (await askTrainer()) this.turn(true);

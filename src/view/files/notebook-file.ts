@@ -4,18 +4,24 @@ import type { Desk } from "../desk";
 import { askReplace } from "../dialogs/ask-replace";
 import { fileName, handOut } from "./hand-out";
 
-/** Hands out the whole notebook as one zip of its files. */
-export function saveNotebook(desk: Desk): void {
+/** Hands out the whole notebook as one zip of its files. @returns whether it was; why not is said. */
+export function saveNotebook(desk: Desk): boolean {
+  const bounds = desk.bounds();
+  if (bounds) {
+    desk.say(bounds.save, "refused");
+    return false;
+  }
   handOut(`${fileName(desk.notebook.about.title)}.zip`, packNotebook(desk.notebook), "application/zip");
   desk.saved();
   desk.say("Notebook saved as a zip of its CSV files.");
+  return true;
 }
 
 /** Asks before work that only this window has gives way to another notebook. @returns whether it may. */
 export async function mayLeave(desk: Desk, incoming: string): Promise<boolean> {
   if (!desk.isUnsaved) return true;
   const answer = await askReplace(desk.notebook.about.title, incoming);
-  if (answer === "save") saveNotebook(desk);
+  if (answer === "save") return saveNotebook(desk);
   return answer !== undefined;
 }
 

@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from "lit/html.js";
+import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Desk } from "../desk";
 import { redo, undo } from "../edits/back";
 import type { Wishes } from "../wishes";
@@ -10,17 +10,21 @@ const arrow = (flip: boolean): TemplateResult =>
  * The few things that are done to a page, at its top right.
  *
  * @param beside what stands beside the cells in the place of drawing, working and notes.
+ * @param isTrainee leaves out what looks over the whole notebook, and with it at the solutions of tasks.
  */
 export function tools(
   desk: Desk,
   wishes: Pick<Wishes, "menu" | "options" | "units" | "paper" | "audit" | "functions" | "studies">,
-  beside?: string,
+  beside: string | undefined,
+  isTrainee: boolean,
 ): TemplateResult {
   const steps = desk.live?.steps;
   const menuUnder = (button: HTMLElement) => {
     const { left, bottom } = button.getBoundingClientRect();
     wishes.menu(left, bottom + 2);
   };
+  const opens = (name: string, open: () => void) =>
+    html`<button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${open}>${name}</button>`;
   return html`<div class="tools" role="group" aria-label="Changes">
     <button type="button" class="step" ?disabled=${!steps?.undo} title=${steps?.undo ? `Undo ${steps.undo} (Ctrl+Z)` : "Nothing to undo"} @click=${() => undo(desk)}>
       ${arrow(false)} Undo<span class="what">${steps?.undo ? ` ${steps.undo}` : ""}</span>
@@ -29,11 +33,14 @@ export function tools(
       ${arrow(true)} Redo<span class="what">${steps?.redo ? ` ${steps.redo}` : ""}</span>
     </button>
     <button type="button" ?disabled=${!desk.live} aria-haspopup="menu" @click=${(event: Event) => menuUnder(event.currentTarget as HTMLElement)}>Rows and cells</button>
-    <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.options}>Options</button>
-    <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.studies}>Studies</button>
-    <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.units}>Units</button>
-    <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${wishes.paper}>Paper</button>
-    <button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${() => wishes.functions()}>Functions</button>
-    <button type="button" ?disabled=${!desk.live} aria-pressed=${beside === "Audit" ? "true" : "false"} @click=${wishes.audit}>Audit</button>
+    ${isTrainee ? nothing : opens("Options", wishes.options)} ${isTrainee ? nothing : opens("Studies", wishes.studies)}
+    ${opens("Units", wishes.units)}
+    ${isTrainee ? nothing : opens("Paper", wishes.paper)}
+    ${opens("Functions", () => wishes.functions())}
+    ${
+      isTrainee
+        ? nothing
+        : html`<button type="button" ?disabled=${!desk.live} aria-pressed=${beside === "Audit" ? "true" : "false"} @click=${wishes.audit}>Audit</button>`
+    }
   </div>`;
 }
