@@ -17,6 +17,8 @@ export interface VoltageBudgetInput {
   readonly least: number;
   /** Current that flows, A. */
   readonly current: number;
+  /** What the least volts are called where they are not the least that is wanted. */
+  readonly called?: string;
 }
 
 const title = "Volts from the battery to the motor";
@@ -33,7 +35,7 @@ export function voltageBudget(input: VoltageBudgetInput): Figure {
   });
 }
 
-function drawBudget({ rest, losses, least, current }: VoltageBudgetInput) {
+function drawBudget({ rest, losses, least, current, called = "least wanted" }: VoltageBudgetInput) {
   const ends: number[] = [];
   for (const { volts } of losses) ends.push((ends.at(-1) ?? rest) - volts);
   const motor = ends.at(-1) ?? rest;
@@ -66,14 +68,14 @@ function drawBudget({ rest, losses, least, current }: VoltageBudgetInput) {
   const says = [
     `At ${withUnit(current, "A")} the volts fall from ${withUnit(rest, "V", 2)} at rest to ${withUnit(motor, "V", 2)} at the motor, ${withUnit(rest - motor, "V", 2)} in all.`,
     `Lost: ${losses.map(({ what, volts: lost }) => `${what} ${withUnit(-lost, "V", 2)}`).join(", ")}.`,
-    `Least wanted ${withUnit(least, "V", 2)}: ${word}.`,
+    `${called.charAt(0).toUpperCase()}${called.slice(1)} ${withUnit(least, "V", 2)}: ${word}.`,
   ].join(" ");
   return sheet({
     title,
     says,
     height: bottom + 48,
     content: [
-      bottomAxis({ scale: x, at: bottom, to: top, says: "V", ticks: 5 }),
+      bottomAxis({ scale: x, at: bottom, to: top, says: "volts", ticks: 5 }),
       ...stations.map((_, k) =>
         line(
           { x: 4, y: row(k + 1) },
@@ -83,7 +85,7 @@ function drawBudget({ rest, losses, least, current }: VoltageBudgetInput) {
       ),
       line({ x: limit, y: top - 4 }, { x: limit, y: bottom }, { width: 1, dash: "6 4", stroke: short }),
       polyline(steps, { width: 2 }),
-      text({ x: 4, y: 12 }, `least wanted ${withUnit(least, "V", 2)}: ${word}`, {
+      text({ x: 4, y: 12 }, `${called} ${withUnit(least, "V", 2)}: ${word}`, {
         fill: enough ? holds : short,
         strong: !enough,
       }),

@@ -267,7 +267,7 @@ describe("a course on the page", () => {
     expect((await buttons()).filter((name) => /^(Audit|Studies|Paper|Options|Save)/.test(name))).toEqual([]);
     await page.keyboard.press("Control+s");
     await heard(page, /The course is saved from the trainer's side/);
-    await textOf(page, "Start", "B9");
+    await textOf(page, "Start", "B7");
     await typeInto(page, "=Drop!E17");
     await heard(page, /Drop holds a task: on the trainee's side no formula reads its cells/);
     await press(page, "Functions");

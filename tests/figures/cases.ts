@@ -9,10 +9,16 @@ import { type GroundOutlineInput, groundOutline } from "../../src/figures/ground
 import { holeSquare } from "../../src/figures/hole-square";
 import { type HullSectionInput, hullSection } from "../../src/figures/hull-section";
 import { type JointPliesInput, jointPlies } from "../../src/figures/joint-plies";
+import { type LeverArmsInput, leverArms } from "../../src/figures/lever-arms";
+import { lossBySize } from "../../src/figures/loss-by-size";
 import { type MotorSpaceInput, motorSpace } from "../../src/figures/motor-space";
 import { optionsCompared } from "../../src/figures/options-compared";
+import { pliesLaid } from "../../src/figures/plies-laid";
+import { type PotLifeInput, potLife } from "../../src/figures/pot-life";
 import { pushAgainstWind } from "../../src/figures/push-against-wind";
+import { roundedEdge } from "../../src/figures/rounded-edge";
 import { type VoltageBudgetInput, voltageBudget } from "../../src/figures/voltage-budget";
+import { waterOverTube } from "../../src/figures/water-over-tube";
 import { type WaterlineViewInput, waterlineView } from "../../src/figures/waterline-view";
 import { yachtHull } from "../published/yacht-hull";
 
@@ -132,6 +138,18 @@ const spread: CostSpreadInput = {
   shareContingency: 0.8,
 };
 
+const levers: LeverArmsInput = { push: 1500, centre: 5.4, pivot: 0.8, thruster: 9.6, needed: 784, offered: 850 };
+
+const pot: PotLifeInput = {
+  stated: 20,
+  today: 13.2,
+  temperature: 31,
+  share: 0.6,
+  rate: 0.012,
+  portion: 0.09504,
+  portions: 32,
+};
+
 const wind = { wind: 7.9, thrustNeeded: 410, spare: 1.1, thrust: 520 };
 
 const options = [
@@ -225,6 +243,28 @@ export const cases: Readonly<Record<string, () => Figure>> = {
     }),
   "answer-over-input-names": () => answerOverInput(gauges),
   "answer-over-input-no-answer": () => answerOverInput({ ...volts, now: { x: 250, y: Number.NaN } }),
+  "lever-arms": () => leverArms(levers),
+  "lever-arms-short": () => leverArms({ ...levers, offered: 560, pivot: 0 }),
+  "water-over-tube": () => waterOverTube({ diameter: 185, light: 190, deep: 260, least: 0.5 }),
+  "water-over-tube-short": () => waterOverTube({ diameter: 250, light: 150, deep: 180, least: 0.5 }),
+  "water-over-tube-out": () => waterOverTube({ diameter: 185, light: 40, deep: 110, least: 0.5 }),
+  "rounded-edge": () => roundedEdge({ diameter: 185, radius: 9.25, inlet: 0.195, friction: 0.08 }),
+  "rounded-edge-sharp": () => roundedEdge({ diameter: 185, radius: 0, inlet: 0.5, friction: 0.08 }),
+  "plies-laid": () => pliesLaid({ plies: 9, each: 1.03, wanted: 8.6 }),
+  "plies-laid-one": () => pliesLaid({ plies: 1, each: 1.03, wanted: 0.9 }),
+  "pot-life-warm": () => potLife(pot),
+  "pot-life-capped": () => potLife({ ...pot, rate: 0.08, portion: 0.5, portions: 7 }),
+  "pot-life-cold": () => potLife({ ...pot, temperature: 12, today: 49.2, portion: 0.35424, portions: 12 }),
+  "loss-by-size": () => lossBySize({ current: 300, run: 12, temperature: 50, limit: 0.9, size: 95 }),
+  "loss-by-size-short": () => lossBySize({ current: 420, run: 18, temperature: 70, limit: 1.1, size: 50 }),
+  "voltage-budget-rated": () =>
+    voltageBudget({
+      rest: 12.6,
+      losses: [{ what: "outside motor", volts: 3.1 }],
+      least: 10.5,
+      called: "rated at",
+      current: 244,
+    }),
   "cost-spread": () => costSpread(spread),
   "cost-spread-none": () => costSpread({ ...spread, spread: 0 }),
 };

@@ -2,7 +2,14 @@ import { type Numbers, scalarOf } from "../../course/numbers";
 import type { Figure } from "../../figures/figure";
 import { fuseWindow } from "../../figures/fuse-window";
 import { holeSquare } from "../../figures/hole-square";
+import { leverArms } from "../../figures/lever-arms";
+import { lossBySize } from "../../figures/loss-by-size";
+import { pliesLaid } from "../../figures/plies-laid";
+import { potLife } from "../../figures/pot-life";
 import { pushAgainstWind } from "../../figures/push-against-wind";
+import { roundedEdge } from "../../figures/rounded-edge";
+import { voltageBudget } from "../../figures/voltage-budget";
+import { waterOverTube } from "../../figures/water-over-tube";
 
 interface Fit {
   /** Names that the task must have, each with its unit. */
@@ -19,6 +26,77 @@ const fits: readonly Fit[] = [
   {
     needs: { diameter: "mm", entrance: "deg", flare: "deg" },
     draw: (of) => holeSquare({ outside: of("diameter"), entrance: of("entrance"), flare: of("flare") }),
+  },
+  {
+    needs: { push: "N", centre: "m", pivot: "m", thruster: "m", need: "N", stated: "N" },
+    draw: (of) =>
+      leverArms({
+        push: of("push"),
+        centre: of("centre"),
+        pivot: of("pivot"),
+        thruster: of("thruster"),
+        needed: of("need"),
+        offered: of("stated"),
+      }),
+  },
+  {
+    needs: { diameter: "mm", light: "mm", deep: "mm", immersion: "diameters" },
+    draw: (of) => waterOverTube({ diameter: of("diameter"), light: of("light"), deep: of("deep"), least: 0.5 }),
+  },
+  {
+    needs: { diameter: "mm", edge: "mm", inlet: "1", friction: "1" },
+    draw: (of) =>
+      roundedEdge({ diameter: of("diameter"), radius: of("edge"), inlet: of("inlet"), friction: of("friction") }),
+  },
+  {
+    needs: { plies: "1", each: "mm", thickness: "mm" },
+    draw: (of) => pliesLaid({ plies: of("plies"), each: of("each"), wanted: of("thickness") }),
+  },
+  {
+    needs: { minutes: "min", potlife: "min", temperature: "degC", rate: "kg/min", portion: "kg", portions: "1" },
+    draw: (of) =>
+      potLife({
+        stated: of("minutes"),
+        today: of("potlife"),
+        temperature: of("temperature"),
+        share: 0.6,
+        rate: of("rate"),
+        portion: of("portion"),
+        portions: of("portions"),
+      }),
+  },
+  {
+    needs: { current: "A", run: "m", area: "mm2", temperature: "degC", limit: "V" },
+    draw: (of) =>
+      lossBySize({
+        current: of("current"),
+        run: of("run"),
+        temperature: of("temperature"),
+        limit: of("limit"),
+        size: of("area"),
+      }),
+  },
+  {
+    needs: { current: "A", run: "m", size: "mm2", limit: "V" },
+    draw: (of) =>
+      lossBySize({
+        current: of("current"),
+        run: of("run"),
+        temperature: 50,
+        limit: of("limit"),
+        size: of("size"),
+      }),
+  },
+  {
+    needs: { open: "V", outside: "mohm", current: "A", volts: "V" },
+    draw: (of) =>
+      voltageBudget({
+        rest: of("open"),
+        losses: [{ what: "outside motor", volts: (of("outside") / 1000) * of("current") }],
+        least: 10.5,
+        called: "rated at",
+        current: of("current"),
+      }),
   },
   {
     needs: { wind: "m/s", need: "N", gives: "N" },
