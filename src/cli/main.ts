@@ -16,6 +16,7 @@ import { printPaper } from "./print";
 import { writeProof } from "./proof";
 import { solveBack } from "./solve";
 import { spreadOut } from "./spread";
+import { unfoldRow } from "./unfold";
 import { printWorking } from "./working";
 
 const usage = `Athwart on the terminal
@@ -25,6 +26,9 @@ const usage = `Athwart on the terminal
                                  the pages of a notebook, calculated
   working FOLDER Page.key@Option [--json]
                                  how a cell comes to its value, step by step
+  unfold FOLDER Page.key [--function NAME] [--write FOLDER]
+                                 the steps of a named function as rows of plain formulas in its place; --write
+                                 keeps the notebook with them
   audit FOLDER [--json] [--record] [--against FOLDER]
                                  what the checks find; --record as a sheet to sign, --against lists what was
                                  adapted; ends with 1 when there is an error
@@ -86,6 +90,8 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       common: { type: "string" },
       trials: { type: "string" },
       seed: { type: "string" },
+      function: { type: "string" },
+      write: { type: "string" },
       help: { type: "boolean", default: false },
     },
   });
@@ -109,6 +115,8 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       return calculate(output, folder(), { set: values.set, json: values.json, page: values.page });
     case "working":
       return printWorking(output, rest, values.json);
+    case "unfold":
+      return unfoldRow(output, rest, { named: values.function, write: values.write });
     case "audit":
       if (printAudit(output, folder(), values)) process.exitCode = 1;
       return;
@@ -140,7 +148,7 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       return markFiles(output, rest, { classList: values.class, csv: values.csv, json: values.json });
     default:
       throw new Misuse(
-        `There is no command "${command}" (there are eval, calc, working, audit, list, print, proof, task, class, mark).`,
+        `There is no command "${command}" (there are eval, calc, working, unfold, audit, options, solve, moves, spread, list, print, proof, task, class, mark).`,
       );
   }
 }

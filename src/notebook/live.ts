@@ -6,6 +6,7 @@ import type { Change } from "./change";
 import { changedTexts, sameShape, type Written } from "./difference";
 import { History, type Step } from "./history";
 import { type Notebook, type Page, type Position, pageById, textAt } from "./model";
+import { type FindFunction, shippedFunction } from "./named-function";
 
 export type { Change };
 
@@ -36,6 +37,11 @@ export class LiveNotebook {
 
   get notebook(): Notebook {
     return this.current;
+  }
+
+  /** Finds a named function that the cells can call. */
+  get find(): FindFunction {
+    return shippedFunction;
   }
 
   /**

@@ -41,8 +41,8 @@ export function readAddress(text: string): Address {
   return { page, key, option };
 }
 
-/** The cell of an address with an option. @throws Refusal that says what there is instead. */
-export function positionOf(notebook: Notebook, address: Address): Position {
+/** The row of an address, whatever its option. @throws Refusal that says what there is instead. */
+export function rowNamed(notebook: Notebook, address: Address): { readonly page: Page; readonly row: number } {
   const page = pageByName(notebook, address.page);
   if (!page) {
     const names = notebook.pages.map((one) => one.name).join(", ");
@@ -53,6 +53,12 @@ export function positionOf(notebook: Notebook, address: Address): Position {
     const keys = page.rows.slice(1).flatMap((cells) => cells[lead.key] || []);
     throw new Refusal(`There is no key "${address.key}" on ${page.name} (there are ${keys.join(", ")}).`);
   }
+  return { page, row };
+}
+
+/** The cell of an address with an option. @throws Refusal that says what there is instead. */
+export function positionOf(notebook: Notebook, address: Address): Position {
+  const { page, row } = rowNamed(notebook, address);
   if (address.option === undefined) {
     throw new Refusal(
       `"${address.page}.${address.key}" names a row; add the option, for example ${address.key}@Option.`,

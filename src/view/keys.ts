@@ -39,6 +39,7 @@ export function listenToKeys(desk: Desk, isInCells: () => boolean, wishes: Wishe
     if (event.ctrlKey && event.altKey && key === "i") return () => insertRowsAt(desk, "above");
     if (event.ctrlKey && event.altKey && key === "r") return () => removeSelectedRows(desk);
     if (event.ctrlKey && event.altKey && key === "k") return () => wishes.tick("cell");
+    if (event.ctrlKey && event.altKey && key === "u") return () => wishes.unfold();
     if ((event.shiftKey && key === "f10") || key === "contextmenu") return () => wishes.menu();
     return undefined;
   };

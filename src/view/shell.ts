@@ -183,6 +183,7 @@ export class Shell {
     const parts: WorkingParts = {
       graph: live && this.graph?.show(live, { page: page.id, ...block.from }),
       about: this.wishes.functions,
+      unfold: this.wishes.unfold,
     };
     return html`
       ${this.parts.drawings.show()}

@@ -1,5 +1,6 @@
 import { inBackground } from "./background";
 import type { Desk } from "./desk";
+import { calledHere } from "./edits/called-here";
 import { chooseNotebook, chooseTable } from "./files/incoming";
 import { cellMenu } from "./grid/cell-menu";
 import type { Grid } from "./grid/grid";
@@ -19,6 +20,8 @@ export interface Wishes {
   readonly functions: (name?: string) => void;
   /** Ticks the selected cell, or its row, as reviewed. */
   readonly tick: (what: "cell" | "row") => void;
+  /** Puts a function that the selected cell calls as rows in its place; the outermost when none is named. */
+  readonly unfold: (name?: string) => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
   readonly notebooks: () => void;
@@ -78,6 +81,8 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
   const toCells = () => grid()?.focus();
   const tick = (what: "cell" | "row") =>
     inBackground(import("./audit/ticks").then(({ tickSelected }) => tickSelected(desk, what)));
+  const unfold = (name = calledHere(desk)[0]) =>
+    inBackground(import("./edits/unfold-call").then(({ unfoldSelected }) => unfoldSelected(desk, name)));
   const audit = auditBeside(desk, side, toCells);
   return {
     options,
@@ -86,12 +91,13 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
     paper,
     audit,
     tick,
+    unfold,
     functions: (name) =>
       inBackground(import("./dialogs/functions").then(({ openFunctions }) => openFunctions(desk, toCells, name))),
     toCells,
     menu: (x, y) => {
       const box = grid()?.cellBox;
-      const entries = cellMenu(desk, (by) => grid()?.widen(by), options, tick);
+      const entries = cellMenu(desk, (by) => grid()?.widen(by), options, tick, unfold);
       openMenu("Rows and cells", entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
     },
     notebooks: () =>

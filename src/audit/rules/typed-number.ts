@@ -55,6 +55,15 @@ function isArithmetic({ inside }: Placed): boolean {
   return inside === undefined || inside.kind === "operator" || inside.kind === "call" || inside.kind === "sign";
 }
 
+/** The limits of an unfolded function, which its basis says in words: nothing but conditions on the kind and size. */
+function isGuard({ parsed }: Form): boolean {
+  return (
+    parsed?.kind === "call" &&
+    parsed.name === "AND" &&
+    parsed.args.some((part) => part.kind === "call" && part.name === "ISNUMBER")
+  );
+}
+
 const typedValue = ({ part }: { readonly part: Parsed }): number => (part.kind === "number" ? part.value : 0);
 
 const withoutWhole = (formula: string): string => formula.replace(/(?<![A-Za-z\d.$])\d+(?![\d.])/g, "#");
@@ -75,7 +84,7 @@ export const typedNumber: Rule = {
     forms.flatMap((form) => {
       // On a free sheet a formula of numbers alone is an example or a check value.
       const isExample = form.reads.length === 0 && !isOptionPage(form.page);
-      if (!form.parsed || isExample || countsRows(form)) return [];
+      if (!form.parsed || isExample || countsRows(form) || isGuard(form)) return [];
       const parts = everyPart(form.parsed);
       const typed = parts
         .filter((placed) => placed.part.kind === "number" && isArithmetic(placed) && !isSetting(placed))

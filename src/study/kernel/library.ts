@@ -188,6 +188,10 @@ export const library = {
   ordered: (a: Plain, b: Plain, relation: string): number =>
     holds(compared(a, b), (sign) => criterion[relation]?.(sign, 0) ?? false),
   says,
+  exact: (a: Plain, b: Plain): number => {
+    const [left, right] = [text(a), text(b)];
+    return isError(left) || isError(right) ? Number.NaN : left === right ? 1 : 0;
+  },
   isNumber: (value: Plain): number => (typeof value === "number" && !isError(value) ? 1 : 0),
   isText: (value: Plain): number => (typeof value === "string" ? 1 : 0),
   isFlag: (value: Plain): number => (typeof value === "boolean" ? 1 : 0),

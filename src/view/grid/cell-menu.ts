@@ -1,6 +1,7 @@
 import { isOptionPage } from "../../notebook/model";
 import { edges } from "../block";
 import type { Desk } from "../desk";
+import { calledHere } from "../edits/called-here";
 import { clearBlock } from "../edits/clear-block";
 import { fillSelection } from "../edits/fill-block";
 import { insertColumnsAt, insertRowsAt, removeSelectedColumns, removeSelectedRows } from "../edits/lines";
@@ -13,6 +14,7 @@ export function cellMenu(
   widen: (by: number) => void,
   options: () => void,
   tick: (what: "cell" | "row") => void,
+  unfold: (name: string) => void,
 ): MenuEntry[] {
   const { top, left, bottom, right } = edges(desk.block);
   const rows = bottom - top + 1;
@@ -33,6 +35,10 @@ export function cellMenu(
     { label: "Repeat first row downwards", keys: "Ctrl D", begins: true, act: () => fillSelection(desk, "down") },
     { label: "Repeat first column to the right", keys: "Ctrl Shift D", act: () => fillSelection(desk, "right") },
     { label: "Empty the cells", keys: "Delete", act: () => clearBlock(desk) },
+    ...calledHere(desk).map((name, i): MenuEntry => {
+      const entry = { label: `Unfold ${name} into rows`, act: () => unfold(name) };
+      return i === 0 ? { ...entry, keys: "Ctrl Alt U", begins: true } : entry;
+    }),
     { label: "Tick the cell as reviewed", keys: "Ctrl Alt K", begins: true, act: () => tick("cell") },
     ...(isOption ? [{ label: "Tick the row as reviewed", act: () => tick("row") }] : []),
     { label: "Wider column", begins: true, act: () => widen(24) },

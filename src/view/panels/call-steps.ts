@@ -50,15 +50,17 @@ const rests = ({ constants, valid, sources, caution }: Explanation): TemplateRes
  * One call of a named function: what it was given, its steps with mathematics and numbers, what it rests on.
  *
  * @param about looks the function up.
+ * @param unfold puts its steps as rows in the place of the call.
  */
 export function callSteps(
   { name, used, explanation, refusal }: Pick<NamedCall, "name" | "used" | "explanation" | "refusal">,
   about?: (name: string) => void,
+  unfold?: (name: string) => void,
 ): TemplateResult {
   const title = explanation?.title ?? name;
   return html`<section class="call">
     <h3>${title}${explanation?.result === undefined ? nothing : html`: ${shownValue(explanation.result, explanation.unit)}`}</h3>
-    <p class="formula soft">${about ? html`<button type="button" class="quiet formula" title="Look it up" aria-haspopup="dialog" @click=${() => about(name)}>${name}</button>` : name}${used ? "" : ", in a branch that is not taken now"}</p>
+    <p class="formula soft">${about ? html`<button type="button" class="quiet formula" title="Look it up" aria-haspopup="dialog" @click=${() => about(name)}>${name}</button>` : name}${used ? "" : ", in a branch that is not taken now"}${unfold ? html` <button type="button" class="quiet" title="Its steps as rows of plain formulas (Ctrl+Alt+U)" @click=${() => unfold(name)}>Unfold into rows</button>` : nothing}</p>
     ${refusal ? html`<p class="short">${cornerMark} ${refusal}</p>` : nothing}
     ${
       explanation

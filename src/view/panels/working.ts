@@ -61,6 +61,8 @@ export interface WorkingParts {
   readonly graph?: TemplateResult | undefined;
   /** Looks a named function up. */
   readonly about?: (name: string) => void;
+  /** Puts a named function as rows in its place. */
+  readonly unfold?: (name: string) => void;
 }
 
 /** How the selected cell's value comes about: its formula in addresses, words and numbers, its named functions step by step. */
@@ -89,7 +91,7 @@ export function working(
     ${option && basis ? html`<p class="why">${kind === "input" ? "typed in; " : ""}basis: ${basis}</p>` : nothing}
     ${note ? html`<p class="why">${note}</p>` : nothing}
     ${beside.graph ?? nothing}
-    ${one.calls.map((call) => callSteps(call, beside.about))}
+    ${one.calls.map((call) => callSteps(call, beside.about, option ? beside.unfold : undefined))}
     ${cells("Fed by", one, one.parts, live, go, isDrawn)} ${cells("Feeds", one, one.usedBy, live, go, isDrawn)}
   </div>`;
 }

@@ -1,4 +1,4 @@
-import { endOfQuote, scanCalls, type TypedCall } from "./scan-calls";
+import { endOfQuote, scanCalls, type TypedCall } from "../../notebook/scan-calls";
 
 /** Whether the caret stands inside a text in quotation marks or a page's name in apostrophes. */
 function isQuoted(text: string, caret: number): boolean {

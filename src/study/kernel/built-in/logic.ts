@@ -45,8 +45,14 @@ const ifError: Lowering = ({ args }, { part }) => {
   );
 };
 
+const exact: Lowering = ({ args }, { part }) => {
+  if (args.length !== 2) throw new NotTaken(`EXACT has ${args.length} arguments`);
+  return spread(args.map(part), (nodes) => flag({ test: "help", name: "exact", args: nodes }));
+};
+
 export const logicFunctions: Readonly<Record<string, Lowering>> = {
   AND: ({ args }, home) => flag({ test: "all", of: tests(args, home, "allOf") }),
+  EXACT: exact,
   IF: conditional,
   IFERROR: ifError,
   ISBLANK: question("isBlank"),

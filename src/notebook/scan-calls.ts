@@ -46,9 +46,18 @@ export function scanCalls(text: string): TypedCall[] {
     else if (mark === "(") {
       const name = nameBefore.exec(text.slice(0, i))?.[0] ?? "";
       stack.push({ name: name.toUpperCase(), start: i - name.length, open: i + 1, commas: [] });
-    } else if (mark === ",") stack.at(-1)?.commas.push(i);
+    } else if (mark === "{") stack.push({ name: "", start: i, open: i + 1, commas: [] });
+    else if (mark === "}") stack.pop();
+    else if (mark === ",") stack.at(-1)?.commas.push(i);
     else if (mark === ")") close(i);
   }
   while (stack.length > 0) close(undefined);
   return calls.sort((a, b) => a.start - b.start);
+}
+
+/** What stands between the brackets and commas of a call that is closed; none for empty brackets. */
+export function argumentTexts(text: string, { open, commas, close = text.length }: TypedCall): readonly string[] {
+  const ends = [...commas, close];
+  const args = [open, ...commas.map((comma) => comma + 1)].map((from, i) => text.slice(from, ends[i]).trim());
+  return args.length === 1 && args[0] === "" ? [] : args;
 }

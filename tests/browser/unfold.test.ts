@@ -1,0 +1,44 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { findings } from "./accessibility";
+import { heard, select, typedText, Workplace } from "./desk";
+import { cellAt } from "./worked";
+
+let place: Workplace;
+beforeAll(async () => {
+  place = await Workplace.open();
+});
+afterAll(() => place.close());
+
+const cover = cellAt("Tunnel", "cover_light", "Cruiser");
+
+it("unfolds a function by keyboard, from the menu and beside its working, and one undo brings it back", {
+  timeout: 120_000,
+}, async () => {
+  const { page, complaints, strayed } = await place.desk();
+  await select(page, "Tunnel", cover.cell);
+  const before = await typedText(page);
+  expect(before).toContain("TUNNEL.COVER(");
+  await page.keyboard.press("Control+Alt+u");
+  await heard(page, /TUNNEL\.COVER is unfolded into \d+ rows, \d+ to \d+; undo brings it back\./);
+  expect(await typedText(page)).toMatch(/^=IF\(.*,NA\(\)\)/);
+  expect(await findings(page)).toEqual([]);
+  await page.keyboard.press("Control+z");
+  await select(page, "Tunnel", cover.cell);
+  expect(await typedText(page)).toBe(before);
+
+  await page.keyboard.press("Shift+F10");
+  await page.getByRole("menuitem", { name: "Unfold TUNNEL.COVER into rows" }).click();
+  await heard(page, /TUNNEL\.COVER is unfolded/);
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await select(page, "Tunnel", cover.cell);
+  await page.getByRole("button", { name: "Unfold into rows" }).click();
+  await heard(page, /TUNNEL\.COVER is unfolded/);
+
+  // A function that reads a table says why it stays as it is.
+  const drop = cellAt("Supply", "drop", "Cruiser");
+  await select(page, "Supply", drop.cell);
+  await page.keyboard.press("Control+Alt+u");
+  await heard(page, /CONDUCTOR\.DROP cannot be unfolded: its step r reads the table/);
+  expect(await typedText(page)).toBe(drop.text);
+  expect([...complaints, ...strayed]).toEqual([]);
+});

@@ -1,0 +1,60 @@
+import { expect, it } from "vitest";
+import { callFunction } from "../../../src/formula/call";
+import { Fault } from "../../../src/formula/fault";
+import { whyNotUnfolded } from "../../../src/formula/unfold/reason";
+import type { Given } from "../../../src/formula/value";
+import { catalogue } from "../../../src/functions";
+import { LiveNotebook } from "../../../src/notebook/live";
+import { firstOption } from "../../../src/notebook/model";
+import { unfoldCall } from "../../../src/notebook/unfold";
+import { chainOf } from "../../../src/study/kernel/chain";
+import { compileKernel } from "../../../src/study/kernel/kernel";
+import { kindsIn, type Plain } from "../../../src/study/kernel/plain";
+import { anyArguments } from "../../formula/any-arguments";
+import { seeded } from "../../formula/random-expression";
+import { argumentsPage } from "../../notebook/arguments-page";
+
+const times = 10_000;
+
+// The engine takes minutes for so many cells. The kernel's bits are the engine's (`random-formulas.test.ts`), and
+// `tests/notebook/unfold.test.ts` holds the rows to the function in the engine itself.
+it(`unfolded rows give the function's bits on ${times} random inputs of every algebraic function`, {
+  timeout: 60_000,
+}, () => {
+  const random = seeded(10_000);
+  const counts = { numbers: 0, refused: 0 };
+  for (const definition of catalogue) {
+    if (whyNotUnfolded(definition)) continue;
+    const sets = Array.from({ length: times }, () => anyArguments(random, definition, 0) as Plain[]);
+    const { notebook, row } = argumentsPage(definition, [sets[0] as Plain[]]);
+    const [page] = notebook.pages;
+    const after = unfoldCall(notebook, page?.id ?? "", row, definition);
+    const live = new LiveNotebook(after.notebook);
+    const at = { page: page?.id ?? "", row: after.row, column: firstOption };
+    const source = { notebook: after.notebook, parsed: live.parsed.bind(live), isSpilled: live.isSpilled.bind(live) };
+    const chain = chainOf(source, firstOption, [at]);
+    // The rows of the function's constants are inputs too, and keep their values.
+    const given = (set: readonly Plain[]): Plain[] =>
+      chain.inputs.map(({ name, value }) => {
+        const place = Object.keys(definition.args).indexOf(name.replace("Page.", ""));
+        return place < 0 ? value : (set[place] ?? null);
+      });
+    const kernel = compileKernel(chain, "text", kindsIn(sets.map(given)));
+    for (const set of sets) {
+      let wanted: unknown = Number.NaN;
+      try {
+        wanted = callFunction(definition, set as Given[]);
+        counts.numbers++;
+      } catch (problem) {
+        if (!(problem instanceof Fault)) throw problem;
+        counts.refused++;
+      }
+      const [got] = kernel.run(given(set));
+      if (!Object.is(got, wanted))
+        expect({ name: definition.name, set, got }).toEqual({ name: definition.name, set, got: wanted });
+    }
+    live.close();
+  }
+  expect(counts.numbers).toBeGreaterThan(600_000);
+  expect(counts.refused).toBeGreaterThan(100_000);
+});
