@@ -1,5 +1,4 @@
 import { isFormula } from "../engine/content";
-import type { CellFailure } from "../engine/value";
 import { displayValue, plainValue } from "../notebook/display";
 import { setCells } from "../notebook/edit-cells";
 import { LiveNotebook } from "../notebook/live";
@@ -14,7 +13,6 @@ import {
   pageByName,
   textAt,
 } from "../notebook/model";
-import { columnName, pagePrefix } from "../notebook/references";
 import { rowEntry } from "../notebook/row-entry";
 import { positionOf, readAddress, rowKind } from "../notebook/rows";
 import { outcomeAt, outcomeWords } from "../notebook/verdict";
@@ -82,10 +80,6 @@ function jsonPage(live: LiveNotebook, page: Page) {
   return { name: page.name, rows: [], cells };
 }
 
-/** Whether an error began in this very cell, so that it is told once and not in every cell that it reaches. */
-const beganIn = (error: CellFailure, page: Page, row: number, column: number): boolean =>
-  error.from === "" || error.from === `${pagePrefix(page.name)}${columnName(column)}${row + 1}`;
-
 function optionPageText(live: LiveNotebook, page: Page): string {
   const errors: string[] = [];
   const rows = page.rows.map((cells, row) => {
@@ -95,7 +89,8 @@ function optionPageText(live: LiveNotebook, page: Page): string {
     const shown = optionsOf(live.notebook).map((option, i) => {
       const at = { page: page.id, row, column: firstOption + i };
       const value = live.value(at);
-      if (value.kind === "error" && beganIn(value, page, row, firstOption + i)) {
+      // An error is told where it began, and not in every cell that it reaches.
+      if (value.kind === "error" && value.from === "") {
         errors.push(`${page.name}.${cells[lead.key]}@${option}: ${value.code} ${value.sentence}`);
       }
       return kind === "check" ? outcomeWords(outcomeAt(live, at)) : displayValue(value, entry?.digits);

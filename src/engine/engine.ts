@@ -9,6 +9,7 @@ import {
 import { catalogue } from "../functions";
 import { cellValue, unreadable } from "./cell-value";
 import { engineContent, isFormula, readableFormula } from "./content";
+import { errorOrigin } from "./error-origin";
 import { canParse, parsedCell, parsedText } from "./formula-access";
 import type { Parsed, ParsedCell } from "./parsed";
 import { registerFunctions } from "./plugin";
@@ -111,7 +112,9 @@ export class Engine {
   }
 
   value(cell: EngineCell): CellValue {
-    return cellValue(this.hf.getCellValue(address(cell)));
+    const at = address(cell);
+    const value = cellValue(this.hf.getCellValue(at));
+    return value.kind === "error" ? { ...value, from: errorOrigin(this.hf, at, value) } : value;
   }
 
   /** The formula as the engine holds it, or undefined for a cell without one. */

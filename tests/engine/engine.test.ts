@@ -70,6 +70,13 @@ describe("the engine", () => {
       sentence: "run: blank",
       from: "'Side force'!A1",
     });
+    expect(engine.value({ sheet: 0, row: 0, column: 0 })).toMatchObject({ sentence: "run: blank", from: "" });
+    engine.write([{ sheet: 0, row: 0, column: 0, text: "=SQRT(-1)" }]);
+    expect(engine.value({ sheet: 0, row: 0, column: 0 })).toMatchObject({ code: "#NUM!", from: "" });
+    expect(engine.value({ sheet: 1, row: 0, column: 0 })).toMatchObject({ code: "#NUM!", from: "'Side force'!A1" });
+    const through = new Engine([{ name: "Page", rows: [["=LN(-1)", "=A1*2", "=SUM(A1:B1)+1", "=A3", "=B3"]] }]);
+    const began = [0, 1, 2].map((column) => through.value({ sheet: 0, row: 0, column }));
+    expect(began.map((value) => value.kind === "error" && value.from)).toEqual(["", "Page!A1", "Page!A1"]);
   });
 
   it("changes single cells and tells which values followed", () => {
