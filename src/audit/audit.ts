@@ -12,6 +12,7 @@ import { errorValue, outsidePublished } from "./rules/error-value";
 import { implausible } from "./rules/implausible";
 import { linkChain } from "./rules/link-chain";
 import { longFormula } from "./rules/long-formula";
+import { scaleSlip } from "./rules/scale-slip";
 import { shortRange } from "./rules/short-range";
 import { staleReview } from "./rules/stale-review";
 import { swallowedError } from "./rules/swallowed-error";
@@ -35,6 +36,7 @@ const rules: readonly Rule[] = [
   shortRange,
   typedNumber,
   implausible,
+  scaleSlip,
   swallowedError,
   volatile,
   staleReview,

@@ -15,14 +15,17 @@ const name = "short-range";
 
 type Range = Extract<Parsed, { kind: "range" }>;
 
+/** Functions that count cells, whatever stands in them. */
+const counting = new Set(["COUNT", "COUNTA", "COUNTBLANK", "COUNTIF"]);
+
 /** Ranges in one column of two cells or more, that are added up or counted in a formula. */
-function rangesOf(parsed: Parsed): Range[] {
+function rangesOf(parsed: Parsed): readonly { readonly range: Range; readonly counted: boolean }[] {
   return everyPart(parsed).flatMap(({ part, inside }) =>
     part.kind === "range" &&
     inside?.kind === "call" &&
     part.from.column === part.to.column &&
     part.to.row > part.from.row
-      ? [part]
+      ? [{ range: part, counted: counting.has(inside.name) }]
       : [],
   );
 }
@@ -31,8 +34,14 @@ function rangesOf(parsed: Parsed): Range[] {
 const blocksOf = (parsed: Parsed): Range[] =>
   everyPart(parsed).flatMap(({ part }) => (part.kind === "range" && part.to.row > part.from.row ? [part] : []));
 
-/** Whether the row beside a range looks like one more of it. */
-function belongs(subject: Subject, form: Form, range: Range, last: number, next: number): boolean {
+/** Whether the row beside a range looks like one more of it; where cells are counted, whether it is asked for. */
+function belongs(
+  subject: Subject,
+  form: Form,
+  { range, counted }: ReturnType<typeof rangesOf>[number],
+  last: number,
+  next: number,
+): boolean {
   const page = subject.notebook.pages[range.from.sheet];
   const column = range.from.column;
   if (!page?.rows[next] || (page === form.page && next === form.row)) return false;
@@ -42,6 +51,7 @@ function belongs(subject: Subject, form: Form, range: Range, last: number, next:
   ) {
     return false;
   }
+  if (counted && isOptionPage(page)) return rowKind(page, next) === "input";
   const text = page.rows[next]?.[column] ?? "";
   if (text === "") return false;
   if (isOptionPage(page)) {
@@ -87,18 +97,19 @@ const rowsWord = ({ from, to }: Range): string => `${from.row + 1} to ${to.row +
 
 function short(subject: Subject, form: Form): string | undefined {
   const ranges = form.parsed ? rangesOf(form.parsed) : [];
-  const missing = ranges.flatMap((range) =>
-    (
+  const missing = ranges.flatMap((one) => {
+    const { range } = one;
+    return (
       [
         [range.from.row, range.from.row - 1],
         [range.to.row, range.to.row + 1],
       ] as const
     ).flatMap(([last, next]) =>
-      belongs(subject, form, range, last, next)
+      belongs(subject, form, one, last, next)
         ? [nameOnPage(subject.notebook.pages[range.from.sheet] as Page, next, range.from.column)]
         : [],
-    ),
-  );
+    );
+  });
   if (missing.length === 0) return undefined;
   const list = missing.map(({ quantity, cell }) => (quantity ? `${quantity} (${cell})` : cell)).join(", ");
   return `the range stops before ${list}, which looks like one more of its block`;
