@@ -39,6 +39,8 @@ const accepted = z.looseObject({
 export const aboutSchema = z.looseObject({
   version: z.literal(currentVersion),
   title: z.string().min(1),
+  /** Folder of the worked notebook that this one was begun with: the audit tells what was adapted since. */
+  shipped: z.string().optional(),
   scenario: z.string().optional(),
   revision: z.string().optional(),
   date: z.string().optional(),

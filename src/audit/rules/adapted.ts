@@ -1,88 +1,111 @@
 import { isFormula } from "../../engine/content";
 import { nameOnPage } from "../../notebook/cell-name";
-import { cellsOf } from "../../notebook/feeds";
-import { columnsOf, firstOption, isOptionPage, lead, type Notebook, type Page, pageByName } from "../../notebook/model";
-import { mapReferences } from "../../notebook/references";
+import { columnsOf, firstOption, isOptionPage, lead, type Notebook, type Page } from "../../notebook/model";
+import { rowEntry } from "../../notebook/row-entry";
 import { rowOfKey } from "../../notebook/rows";
 import { type Finding, found } from "../finding";
 import type { Rule } from "../rule";
+import { formulaByRows, sameFile } from "./formula-by-rows";
 
 const name = "adapted";
 
-/** A formula with rows in the place of cells, so that inserted rows make no difference. */
-function byRows(notebook: Notebook, page: Page, text: string): string {
-  const named: string[] = [];
-  const bare = mapReferences(text, (reference) => {
-    for (const cell of cellsOf(notebook, page, reference)) {
-      const home = notebook.pages.find(({ id }) => id === cell.page) as Page;
-      const { key, cell: address, page: of } = nameOnPage(home, cell.row, cell.column);
-      named.push(key ? `${of}.${key} ${cell.column - firstOption}` : address);
-    }
-    return undefined;
-  });
-  return `${bare.replaceAll(/\s/g, "")} ${named.join(" ")}`;
+/** A row of a notebook, whichever line it stands in. */
+interface Line {
+  readonly notebook: Notebook;
+  readonly page: Page;
+  readonly row: number;
 }
 
-/** What a row says of its first option's formula, whichever row it stands in now. */
-function formulaOf(notebook: Notebook, page: Page, row: number): string | undefined {
-  const text = page.rows[row]?.[firstOption] ?? "";
-  return isFormula(text) ? byRows(notebook, page, text) : undefined;
-}
+const textOf = ({ page, row }: Line, column: number): string => page.rows[row]?.[column] ?? "";
 
-function rowDifferences(shipped: Notebook, old: Page, notebook: Notebook, page: Page, row: number): string[] {
-  const key = page.rows[row]?.[lead.key] ?? "";
-  const was = rowOfKey(old, key);
-  if (was < 0) return ["this row was added"];
-  const text = (column: number): readonly [string, string] => [
-    old.rows[was]?.[column] ?? "",
-    page.rows[row]?.[column] ?? "",
+const optionName = ({ page }: Line, column: number): string => page.rows[0]?.[column] ?? "";
+
+/** `in Cruiser`, or nothing when it is so in all options. */
+const inOptions = (line: Line, columns: readonly number[], all: number): string =>
+  columns.length === all ? "" : ` in ${columns.map((column) => optionName(line, column)).join(", ")}`;
+
+/** What became of the formula of a row, option by option. */
+function formulaDifference(old: Line, now: Line): string[] {
+  const columns = Array.from({ length: columnsOf(now.page) - firstOption }, (_, i) => firstOption + i).filter(
+    (column) => textOf(now, column) !== "",
+  );
+  const shippedText = old.page.rows[old.row]?.slice(firstOption).find(isFormula);
+  const calculated = columns.filter((column) => isFormula(textOf(now, column)));
+  const where = (some: readonly number[]) => inOptions(now, some, columns.length);
+  const [first = firstOption] = calculated;
+  if (shippedText === undefined) {
+    return calculated.length > 0 ? [`was an input, is now calculated${where(calculated)}: ${textOf(now, first)}`] : [];
+  }
+  const at = old.page.rows[old.row]?.indexOf(shippedText) ?? firstOption;
+  const shipped = formulaByRows(old.notebook, old.page, shippedText, at);
+  const typed = columns.filter((column) => !calculated.includes(column));
+  const other = calculated.filter(
+    (column) => formulaByRows(now.notebook, now.page, textOf(now, column), column) !== shipped,
+  );
+  const [changed] = other;
+  return [
+    ...(typed.length > 0 ? [`was calculated (${shippedText}), is now typed${where(typed)}`] : []),
+    ...(changed === undefined ? [] : [`formula was ${shippedText}, is ${textOf(now, changed)}${where(other)}`]),
   ];
-  const changed: string[] = [];
-  for (const [what, column] of [
-    ["quantity", lead.quantity],
-    ["unit", lead.unit],
-  ] as const) {
-    const [before, now] = text(column);
-    if (before !== now) changed.push(`${what} was ${before || "empty"}, is ${now || "empty"}`);
-  }
-  const [before, now] = [formulaOf(shipped, old, was), formulaOf(notebook, page, row)];
-  const [oldText, newText] = text(firstOption);
-  if (before !== now && (before !== undefined || now !== undefined)) {
-    changed.push(
-      before === undefined
-        ? `was an input, is now calculated: ${newText}`
-        : now === undefined
-          ? `was calculated (${oldText}), is now typed`
-          : `formula was ${oldText}, is ${newText}`,
-    );
-  }
-  return changed;
+}
+
+const limitWords = (line: Line): string => {
+  const { low, high, choices } = rowEntry(line.notebook, line.page, line.row) ?? {};
+  if (choices) return choices.join(", ");
+  return low === undefined && high === undefined ? "none" : `${low ?? "…"} to ${high ?? "…"}`;
+};
+
+function rowDifferences(old: Line, now: Line): string[] {
+  const words = [
+    ["quantity", textOf(old, lead.quantity), textOf(now, lead.quantity)],
+    ["unit", textOf(old, lead.unit) || "empty", textOf(now, lead.unit) || "empty"],
+    ["choices or plausible limits", limitWords(old), limitWords(now)],
+  ] as const;
+  return [
+    ...words.flatMap(([what, before, after]) => (before === after ? [] : [`${what}: was ${before}, is ${after}`])),
+    ...formulaDifference(old, now),
+  ];
 }
 
 function pageDifferences(shipped: Notebook, notebook: Notebook, page: Page): Finding[] {
-  const old = pageByName(shipped, page.name);
-  if (!old || !isOptionPage(old)) return [];
+  const old = sameFile(shipped, page);
+  if (!old) return [found(name, "note", nameOnPage(page, 0, lead.quantity), "this page was added")];
+  const renamed =
+    old.name === page.name
+      ? []
+      : [found(name, "note", nameOnPage(page, 0, lead.quantity), `the page was called ${old.name}`)];
   const here = page.rows.flatMap((cells, row) => {
-    if (row === 0 || !cells[lead.key]) return [];
-    return rowDifferences(shipped, old, notebook, page, row).map((message) =>
-      found(name, "note", nameOnPage(page, row, lead.quantity), message),
-    );
+    const key = cells[lead.key];
+    if (row === 0 || !key) return [];
+    const was = rowOfKey(old, key);
+    const messages =
+      was < 0
+        ? ["this row was added"]
+        : rowDifferences({ notebook: shipped, page: old, row: was }, { notebook, page, row });
+    return messages.map((message) => found(name, "note", nameOnPage(page, row, lead.quantity), message));
   });
   const gone = old.rows.flatMap((cells, row) => {
     const key = cells[lead.key] ?? "";
     if (row === 0 || key === "" || rowOfKey(page, key) >= 0) return [];
-    return [found(name, "note", nameOnPage(old, row, lead.quantity), `the row ${cells[lead.quantity]} was removed`)];
+    const place = { ...nameOnPage(old, row, lead.quantity), page: page.name };
+    return [found(name, "note", place, `the row ${cells[lead.quantity]} was removed`)];
   });
-  return [...here, ...gone];
+  return [...renamed, ...here, ...gone];
 }
 
-/** Row by row, what was adapted in a shipped notebook: formulas, units and names, not the boats' own numbers. */
+/** Row by row, what was adapted in a shipped notebook: formulas, units, names and limits, not the boats' own numbers. */
 export const adapted: Rule = {
   name,
   about: "a row that differs from the notebook as it was shipped",
   find: ({ notebook, shipped }) => {
     if (!shipped) return [];
     const pages = notebook.pages.filter((page) => isOptionPage(page) && columnsOf(page) > firstOption);
-    return pages.flatMap((page) => pageDifferences(shipped, notebook, page));
+    const gone = shipped.pages.filter((page) => isOptionPage(page) && !sameFile(notebook, page));
+    return [
+      ...pages.flatMap((page) => pageDifferences(shipped, notebook, page)),
+      ...gone.map((page) =>
+        found(name, "note", nameOnPage(page, 0, lead.quantity), `the page ${page.name} was removed`),
+      ),
+    ];
   },
 };

@@ -69,7 +69,7 @@ export class Auditor {
   }
 
   private async send(notebook: Notebook): Promise<void> {
-    const own = shipped.find(({ title }) => title === notebook.about.title);
+    const own = shipped.find(({ folder }) => folder === notebook.about.shipped);
     const asShipped = own && (await shippedNotebook(own.folder));
     this.worker ??= this.start();
     const request: ReportRequest = {
