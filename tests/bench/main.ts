@@ -1,4 +1,6 @@
 import { resolve } from "node:path";
+import { auditBench } from "./audit";
+import { faultsBench } from "./faults";
 import { kernelBench } from "./kernel";
 import { machineLine } from "./measure";
 import { optionsBench, optionsRun } from "./options";
@@ -20,6 +22,12 @@ const parts: Readonly<Record<string, (quick: boolean) => void | Promise<void>>> 
   options: (quick) => {
     const counts = quick ? [10, 100, 1000] : [10, 100, 1000, 10_000];
     console.log(`\n== Options in and out, three-hulls\n\n${optionsBench(sheets("three-hulls"), 9, counts)}`);
+  },
+  audit: (quick) => {
+    for (const name of notebooks) console.log(`\n== Audit, ${name}\n\n${auditBench(sheets(name), 50, quick ? 3 : 9)}`);
+  },
+  faults: (quick) => {
+    console.log(`\n== Seeded faults\n\n${faultsBench(notebooks.map(sheets), quick ? 4 : 24)}`);
   },
   browser: async () => {
     // Loaded when it is asked for: it needs a browser and the builder.
