@@ -1,4 +1,5 @@
 import type { Notebook } from "../notebook/model";
+import { speakAs } from "../words/in-worker";
 import { type Report, Reporter } from "./report";
 
 /** What the page sends: a notebook to audit, with the number by which it is answered. */
@@ -15,8 +16,10 @@ export type ReportReply =
 
 /** Audits away from the page, so that a long audit never holds up a key. */
 const reporter = new Reporter();
+const spoken = speakAs(self.name);
 
-addEventListener("message", ({ data: { ask, notebook, shipped } }: MessageEvent<ReportRequest>) => {
+addEventListener("message", async ({ data: { ask, notebook, shipped } }: MessageEvent<ReportRequest>) => {
+  await spoken;
   let reply: ReportReply;
   try {
     reply = { ask, report: reporter.report(notebook, shipped) };

@@ -1,4 +1,6 @@
 import type { CellValue } from "../engine/value";
+import { withDecimalSign } from "../words/decimal-sign";
+import { say } from "../words/say";
 import type { LiveNotebook } from "./live";
 import { firstOption, isOptionPage, lead, optionsOf, type Page, type Position } from "./model";
 import { rowKind } from "./rows";
@@ -32,11 +34,11 @@ export function outcomeOf(value: CellValue, text: string): Outcome {
     case "error":
       return { kind: "open", why: value.sentence };
     case "blank":
-      return { kind: "open", why: "no result" };
+      return { kind: "open", why: say`no result` };
     case "text":
-      return { kind: "open", why: value.text || "no result" };
+      return { kind: "open", why: value.text || say`no result` };
     default:
-      return { kind: "open", why: "the result is not a number" };
+      return { kind: "open", why: say`the result is not a number` };
   }
 }
 
@@ -45,14 +47,14 @@ export function outcomeAt(live: LiveNotebook, at: Position): Outcome {
   const outcome = outcomeOf(live.value(at), live.text(at));
   if (outcome.kind !== "holds" && outcome.kind !== "short") return outcome;
   const missing = missingBehind(live, at);
-  return missing === undefined ? outcome : { kind: "open", why: `${missing} is blank` };
+  return missing === undefined ? outcome : { kind: "open", why: say`${missing} is blank` };
 }
 
 /** A share in whole percent that never rounds a shortfall to nothing. */
-function percent(share: number): string {
+function percent(share: number, below = say`less than 0.1 %`): string {
   const size = Math.abs(share) * 100;
   if (size === 0) return "0 %";
-  if (size < 1) return size < 0.1 ? "less than 0.1 %" : `${size.toFixed(1)} %`;
+  if (size < 1) return size < 0.1 ? below : withDecimalSign(`${size.toFixed(1)} %`);
   return `${Math.round(size)} %`;
 }
 
@@ -60,11 +62,32 @@ function percent(share: number): string {
 export function outcomeWords(outcome: Outcome): string {
   switch (outcome.kind) {
     case "holds":
-      return outcome.margin === 0 ? "holds, nothing to spare" : `holds, ${percent(outcome.margin)} to spare`;
+      return outcome.margin === 0 ? say`holds, nothing to spare` : say`holds, ${percent(outcome.margin)} to spare`;
     case "short":
-      return `falls short by ${percent(outcome.margin)}`;
+      return say`falls short by ${percent(outcome.margin)}`;
     case "open":
-      return `open: ${outcome.why}`;
+      return say`open: ${outcome.why}`;
+    case "none":
+      return "";
+  }
+}
+
+/** Short enough for a cell: `holds, 12 %`, `short by 8 %`. */
+export function outcomeInCell(outcome: Outcome): string {
+  if (outcome.kind === "holds") return say`holds, ${percent(outcome.margin, withDecimalSign("< 0.1 %"))}`;
+  if (outcome.kind === "short") return say`short by ${percent(outcome.margin, withDecimalSign("< 0.1 %"))}`;
+  return outcome.kind === "open" ? outcome.why : "";
+}
+
+/** What is left to say where it is said already how the check comes out: `12 % to spare`, `by 8 %`, why it is open. */
+export function outcomeAmount(outcome: Outcome): string {
+  switch (outcome.kind) {
+    case "holds":
+      return outcome.margin === 0 ? say`nothing to spare` : say`${percent(outcome.margin)} to spare`;
+    case "short":
+      return say`by ${percent(outcome.margin)}`;
+    case "open":
+      return outcome.why;
     case "none":
       return "";
   }

@@ -1,3 +1,4 @@
+import { speakAs } from "../words/in-worker";
 import { answering } from "./answering";
 import type { StudyRequest } from "./messages";
 
@@ -7,4 +8,9 @@ import type { StudyRequest } from "./messages";
  */
 const answer = answering((reply) => postMessage(reply));
 
-addEventListener("message", ({ data }: MessageEvent<StudyRequest>) => answer(data));
+const spoken = speakAs(self.name);
+
+addEventListener("message", async ({ data }: MessageEvent<StudyRequest>) => {
+  await spoken;
+  answer(data);
+});

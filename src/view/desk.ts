@@ -1,12 +1,14 @@
 // Past 150 lines: one class is what lies on the table; all the screen asks it.
+
 import type { History } from "../notebook/history";
 import type { Change, LiveNotebook } from "../notebook/live";
 import { isOptionPage, type Notebook, type Page, pageById } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
+import { counted, say } from "../words/say";
 import { type Block, cellOf, firstBlock, within } from "./block";
 import { CellMarks } from "./cell-marks";
 import type { Safety } from "./keeping/safety";
-import { capital, counted } from "./shown/count-words";
+import { capital } from "./shown/count-words";
 
 /** What the person is told: something done, or something that could not be done. */
 export interface Notice {
@@ -177,7 +179,7 @@ export class Desk {
       return after;
     };
     const isChanged = this.attempt(() => calculated.apply(label, held, [{ page: page.id, row, column }, last]));
-    if (isChanged === false) this.say("Nothing changed: it reads so already.");
+    if (isChanged === false) this.say(say`Nothing changed: it reads so already.`);
     return isChanged ?? false;
   }
 
@@ -187,7 +189,7 @@ export class Desk {
     this.calculated = live;
     live?.subscribe((change) => {
       const others = change.cells.length - 1;
-      const followed = change.structure || others < 1 ? "" : `; ${counted(others, "other cell")} followed`;
+      const followed = change.structure || others < 1 ? "" : say`; ${counted(others, "other cell")} followed`;
       this.said = { kind: "done", sentence: `${capital(change.label)}${followed}.` };
       this.tell({ kind: "change", change });
     });

@@ -1,7 +1,9 @@
 // Past 150 lines: the frame of the screen, drawn as one template.
+
 import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { optionsOf, type Page, type Position } from "../notebook/model";
 import type { Check } from "../notebook/verdict";
+import { say } from "../words/say";
 import { cellName, one } from "./block";
 import type { Tasks } from "./course/tasks";
 import type { Desk, Happening } from "./desk";
@@ -107,8 +109,8 @@ export class Shell {
         event.preventDefault();
         if (isTask) this.root.querySelector<HTMLElement>("#task :is(input, button)")?.focus();
         else wishes.toCells();
-      }}>${isTask ? "To the task" : "To the cells"}</a>
-      <nav class="left" aria-label="Pages of the notebook">
+      }}>${isTask ? say`To the task` : say`To the cells`}</a>
+      <nav class="left" aria-label=${say`Pages of the notebook`}>
         <p class="brand">${hullMark}<span>Athwart</span></p>
         <p class="job">${notebook.about.title}</p>
         <p class="soft options">${optionsOf(notebook).join(", ")}</p>
@@ -120,15 +122,15 @@ export class Shell {
         ${isTask ? tasks.main(page) : this.cells(page)}
         ${this.said()}
       </main>
-      <aside class="side" aria-label=${isTask ? "Rule and limits" : (this.beside?.name ?? "Drawing, working and notes")}>${divider()}<div class="side-content"></div></aside>
-      <footer aria-label="Title block">${titleBlock(notebook)}</footer>`;
+      <aside class="side" aria-label=${isTask ? say`Rule and limits` : (this.beside?.name ?? say`Drawing, working and notes`)}>${divider()}<div class="side-content"></div></aside>
+      <footer aria-label=${say`Title block`}>${titleBlock(notebook)}</footer>`;
   }
 
   private cells(page: Page): TemplateResult {
     return html`${verdictLines(this.standing?.get(page.id), (check) => this.show(check))}
         ${this.parts.line.element}
         ${this.gridHost}
-        <p class="keys soft">Enter or typing edits, = begins a formula, Shift F10 opens what can be done, Alt Page Up and Page Down turn the page, Escape then Tab leaves the cells.</p>`;
+        <p class="keys soft">${say`Enter or typing edits, = begins a formula, Shift F10 opens what can be done, Alt Page Up and Page Down turn the page, Escape then Tab leaves the cells.`}</p>`;
   }
 
   /** What stands beside the cells; findings speak of every page, solutions included, and stay off the trainee's side. */
@@ -136,14 +138,20 @@ export class Shell {
     return this.parts.tasks.isTraineeSide ? undefined : this.parts.side.shown;
   }
 
+  private changed(): TemplateResult | typeof nothing {
+    if (!this.desk.isUnsaved) return nothing;
+    return html`<span class="dot" title=${say`Changed since it was opened or saved`}></span><span class="unseen">${say`, has changes`}</span>`;
+  }
+
   private files(): TemplateResult {
     const { desk, wishes } = this;
     const off = !desk.live;
-    return html`<div class="files" role="group" aria-label="Files">
-      <p class="group">Notebook</p>
-      <button type="button" ?disabled=${off} aria-haspopup="dialog" @click=${wishes.notebooks}>Notebooks …</button>
-      <button type="button" ?disabled=${off} @click=${wishes.openNotebook}>Open …</button>
-      ${this.parts.tasks.isTraineeSide ? nothing : html`<button type="button" ?disabled=${off} @click=${wishes.saveNotebook}>Save${desk.isUnsaved ? html`<span class="dot" title="Changed since it was opened or saved"></span><span class="unseen">, has changes</span>` : nothing}</button>`}
+    return html`<div class="files" role="group" aria-label=${say`Files`}>
+      <p class="group">${say`Notebook`}</p>
+      <button type="button" ?disabled=${off} aria-haspopup="dialog" @click=${wishes.notebooks}>${say`Notebooks …`}</button>
+      <button type="button" ?disabled=${off} @click=${wishes.openNotebook}>${say`Open …`}</button>
+      ${this.parts.tasks.isTraineeSide ? nothing : html`<button type="button" ?disabled=${off} @click=${wishes.saveNotebook}>${say`Save`}${this.changed()}</button>`}
+      <button type="button" aria-haspopup="dialog" @click=${wishes.language}>${say`Language …`}</button>
       ${desk.safety.sentence ? html`<p class="safety ${desk.safety.kind === "refused" || desk.safety.kind === "closed" ? "short" : "soft"}">${desk.safety.sentence}</p>` : nothing}
       ${this.parts.tasks.shows(desk.page) ? nothing : this.pageFiles(off)}
     </div>`;
@@ -151,11 +159,11 @@ export class Shell {
 
   private pageFiles(off: boolean): TemplateResult {
     const { wishes } = this;
-    return html`<p class="group">This page as CSV</p>
-      <button type="button" ?disabled=${off} @click=${wishes.importPage}>Import …</button>
-      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("typed")} title="What was typed, formulas included">Export</button>
-      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")} title="Results in the place of formulas">Values only</button>
-      <button type="button" ?disabled=${off} aria-haspopup="dialog" @click=${wishes.exportFor} title="With another separator and decimal sign">For others …</button>`;
+    return html`<p class="group">${say`This page as CSV`}</p>
+      <button type="button" ?disabled=${off} @click=${wishes.importPage}>${say`Import …`}</button>
+      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("typed")} title=${say`What was typed, formulas included`}>${say`Export`}</button>
+      <button type="button" ?disabled=${off} @click=${() => wishes.exportPage("values")} title=${say`Results in the place of formulas`}>${say`Values only`}</button>
+      <button type="button" ?disabled=${off} aria-haspopup="dialog" @click=${wishes.exportFor} title=${say`With another separator and decimal sign`}>${say`For others …`}</button>`;
   }
 
   private said(): TemplateResult {
@@ -164,7 +172,7 @@ export class Shell {
     const shown = news.slice(0, 2).join("; ");
     return html`<p class="said ${kind}" role="status">${kind === "refused" ? html`<span class="short">${cornerMark}</span> ` : nothing}${sentence}${
       news.length > 0
-        ? html` <b>Changed: ${shown}${news.length > 2 ? `; and ${news.length - 2} more checks` : ""}.</b>`
+        ? html` <b>${say`Changed: ${shown}${news.length > 2 ? say`; and ${news.length - 2} more checks` : ""}.`}</b>`
         : nothing
     }</p>`;
   }
@@ -187,7 +195,7 @@ export class Shell {
     };
     return html`
       ${this.parts.drawings.show()}
-      ${live && this.work ? html`<h2>Working <em>${name}</em></h2>${this.work(live, page, block.from, go, parts)}` : nothing}
+      ${live && this.work ? html`<h2>${say`Working`} <em>${name}</em></h2>${this.work(live, page, block.from, go, parts)}` : nothing}
       ${this.parts.notes.show()}`;
   }
 

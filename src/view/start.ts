@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { Tasks } from "./course/tasks";
 import { Desk } from "./desk";
 import { Clipboard } from "./edits/clipboard";
@@ -40,7 +41,7 @@ const shell: Shell = new Shell(
 
 function failed(problem: unknown): void {
   const cause = problem instanceof Error ? problem.message : String(problem);
-  const sentence = `This did not work: ${cause}. What was typed before is kept; save the notebook, then load the page again.`;
+  const sentence = say`This did not work: ${cause}. What was typed before is kept; save the notebook, then load the page again.`;
   // Said once: saying it draws the page, and the drawing may be what failed.
   if (desk.notice.sentence !== sentence) desk.say(sentence, "refused");
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { inBackground } from "./background";
 import type { Desk } from "./desk";
 import { calledHere } from "./edits/called-here";
@@ -13,6 +14,7 @@ export interface Wishes {
   readonly options: () => void;
   readonly studies: () => void;
   readonly units: () => void;
+  readonly language: () => void;
   readonly paper: () => void;
   /** Puts findings and ticks beside the cells, or takes them away. */
   readonly audit: () => void;
@@ -44,7 +46,7 @@ async function exportPage(desk: Desk, what: "typed" | "values"): Promise<void> {
   if (!live) return;
   const name = what === "typed" ? page.file : page.file.replace(/\.csv$/i, "-values.csv");
   handOut(name, what === "typed" ? exportTyped(page) : exportValues(live, page), "text/csv;charset=utf-8");
-  desk.say(`${page.name} exported as ${name}.`);
+  desk.say(say`${page.name} exported as ${name}.`);
 }
 
 /**
@@ -76,6 +78,7 @@ function auditBeside(desk: Desk, side: Side, toCells: () => void): () => void {
 export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keeper, side: Side): Wishes {
   const options = () => inBackground(import("./dialogs/options").then(({ openOptions }) => openOptions(desk)));
   const units = () => inBackground(import("./dialogs/units").then(({ openUnits }) => openUnits(desk)));
+  const language = () => inBackground(import("./dialogs/language").then(({ openLanguage }) => openLanguage(desk)));
   const paper = () => inBackground(import("./dialogs/paper").then(({ openPaper }) => openPaper(desk)));
   const studies = () => inBackground(import("./studies/studies").then(({ openStudies }) => openStudies(desk)));
   const toCells = () => grid()?.focus();
@@ -88,6 +91,7 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
     options,
     studies,
     units,
+    language,
     paper,
     audit,
     tick,
@@ -98,7 +102,7 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
     menu: (x, y) => {
       const box = grid()?.cellBox;
       const entries = cellMenu(desk, (by) => grid()?.widen(by), options, tick, unfold);
-      openMenu("Rows and cells", entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
+      openMenu(say`Rows and cells`, entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
     },
     notebooks: () =>
       inBackground(import("./dialogs/notebooks").then(({ openNotebooks }) => openNotebooks(desk, keeper))),

@@ -3,11 +3,12 @@ import { repeat } from "lit/directives/repeat.js";
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Severity } from "../../audit/finding";
 import type { Position } from "../../notebook/model";
+import { counted, say } from "../../words/say";
 import { inBackground } from "../background";
 import { one } from "../block";
 import type { Desk } from "../desk";
 import { cornerMark } from "../marks";
-import { capital, counted } from "../shown/count-words";
+import { capital } from "../shown/count-words";
 import type { Beside } from "../side";
 import { findingMarks, tickMarks } from "./audit-marks";
 import { Auditor, type Said } from "./auditor";
@@ -31,7 +32,7 @@ const pick = (
 
 /** Findings and ticks of the notebook, beside the cells. */
 export class AuditPanel implements Beside {
-  readonly name = "Audit";
+  readonly name = say`Audit`;
   private readonly auditor: Auditor;
   private readonly list: FindingList;
   private where: "page" | "all" = "all";
@@ -86,13 +87,13 @@ export class AuditPanel implements Beside {
     };
     const { said } = this.auditor;
     const ticks = ticksOf(desk.notebook, said);
-    return html`<h2 tabindex="-1">Audit <button type="button" class="quiet" @click=${this.close}>Close</button></h2>
+    return html`<h2 tabindex="-1">${say`Audit`} <button type="button" class="quiet" @click=${this.close}>${say`Close`}</button></h2>
       <div class="audit" @keydown=${key}>
         ${said ? html`<p class="sum">${this.sentence(said)}</p>` : this.waiting()}
         ${said?.report.audit.note ? html`<p class="soft">${said.report.audit.note}</p>` : nothing}
         <div class="choices">
-          <button type="button" ?disabled=${!said} @click=${() => this.record("print")}>Print record</button>
-          <button type="button" ?disabled=${!said} @click=${() => this.record("save")}>Save record</button>
+          <button type="button" ?disabled=${!said} @click=${() => this.record("print")}>${say`Print record`}</button>
+          <button type="button" ?disabled=${!said} @click=${() => this.record("save")}>${say`Save record`}</button>
         </div>
         ${tickHere(desk, ticks)}
         ${tickList(desk, ticks, (place) => this.goTo(place))}
@@ -103,8 +104,8 @@ export class AuditPanel implements Beside {
   private waiting(): TemplateResult {
     const { problem } = this.auditor;
     return problem
-      ? html`<p class="short">${cornerMark} The notebook could not be audited: ${problem}. Change something, or load the page again.</p>`
-      : html`<p class="soft" role="status">Auditing …</p>`;
+      ? html`<p class="short">${cornerMark} ${say`The notebook could not be audited: ${problem}. Change something, or load the page again.`}</p>`
+      : html`<p class="soft" role="status">${say`Auditing …`}</p>`;
   }
 
   private groups(said: Said): readonly FindingGroup[] {
@@ -125,10 +126,10 @@ export class AuditPanel implements Beside {
     const accepted = cells(({ acceptance }) => acceptance !== undefined);
     const { ticked, of } = said.report.covered;
     const stale = ticksOf(this.desk.notebook, said).filter((tick) => tick.stale).length;
-    const open = `${errors === 0 ? "No errors" : capital(counted(errors, "error"))}, ${counted(warnings, "warning")}, ${counted(notes, "note")} open in ${said.report.audit.formulas} formulas; ${accepted} accepted.`;
-    const reviewed = `${ticked} of ${of} filled cells reviewed${stale > 0 ? `; ${counted(stale, "tick")} stale` : ""}.`;
+    const open = say`${errors === 0 ? say`No errors` : capital(counted(errors, "error"))}, ${counted(warnings, "warning")}, ${counted(notes, "note")} open in ${said.report.audit.formulas} formulas; ${accepted} accepted.`;
+    const reviewed = say`${ticked} of ${of} filled cells reviewed${stale > 0 ? say`; ${counted(stale, "tick")} stale` : ""}.`;
     return html`<b class=${errors > 0 ? "short" : ""}>${errors > 0 ? cornerMark : nothing} ${open}</b> ${reviewed}${
-      this.auditor.isFresh ? nothing : html` <span class="soft">Checking what changed …</span>`
+      this.auditor.isFresh ? nothing : html` <span class="soft">${say`Checking what changed …`}</span>`
     }`;
   }
 
@@ -147,20 +148,20 @@ export class AuditPanel implements Beside {
       change();
       this.update();
     };
-    return html`<div class="filters" role="group" aria-label="Which findings">
+    return html`<div class="filters" role="group" aria-label=${say`Which findings`}>
         ${pick(
-          "Pages",
+          say`Pages`,
           [
-            ["all", "All pages"],
-            ["page", "This page"],
+            ["all", say`All pages`],
+            ["page", say`This page`],
           ],
           this.where,
           (value) => take(() => (this.where = value === "page" ? "page" : "all")),
         )}
-        ${pick("Level", [["", "Any"], ...levels.map((level) => [level, capital(`${level}s`)] as const)], this.level, (value) => take(() => (this.level = value)))}
-        ${pick("Check", [["", "Any"], ...present.map(({ name }) => [name, capital(ruleWords(name))] as const)], this.rule, (value) => take(() => (this.rule = value)))}
+        ${pick(say`Level`, [["", say`Any`], ...levels.map((level) => [level, capital(`${level}s`)] as const)], this.level, (value) => take(() => (this.level = value)))}
+        ${pick(say`Check`, [["", say`Any`], ...present.map(({ name }) => [name, capital(ruleWords(name))] as const)], this.rule, (value) => take(() => (this.rule = value)))}
       </div>
-      ${open.length === 0 ? html`<p class="soft">${groups.length === 0 ? "Nothing found." : "Nothing open here."}</p>` : this.byPage(open)}
+      ${open.length === 0 ? html`<p class="soft">${groups.length === 0 ? say`Nothing found.` : say`Nothing open here.`}</p>` : this.byPage(open)}
       ${accepted.length > 0 ? html`<details class="accepted"><summary>${counted(accepted.length, "accepted finding")}</summary>${this.byPage(accepted)}</details>` : nothing}`;
   }
 

@@ -1,9 +1,11 @@
 import type { Report } from "../../audit/report";
 import type { ReportReply, ReportRequest } from "../../audit/worker";
 import type { Notebook } from "../../notebook/model";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { shipped, shippedNotebook } from "../shipped";
+import { workerName } from "../speech";
 
 /** So long after a change the notebook is audited again, in ms: one typing after the other is one audit. */
 const pause = 300;
@@ -81,12 +83,15 @@ export class Auditor {
   }
 
   private start(): Worker {
-    const worker = new Worker(new URL("../../audit/worker.ts", import.meta.url), { type: "module" });
+    const worker = new Worker(new URL("../../audit/worker.ts", import.meta.url), {
+      type: "module",
+      name: workerName(),
+    });
     worker.addEventListener("message", ({ data }: MessageEvent<ReportReply>) => this.take(data));
     worker.addEventListener("error", ({ message }) => {
       this.worker = undefined;
       worker.terminate();
-      this.take({ ask: this.asks, problem: message || "the part that audits could not be loaded" });
+      this.take({ ask: this.asks, problem: message || say`the part that audits could not be loaded` });
     });
     return worker;
   }

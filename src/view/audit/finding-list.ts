@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { accept, unaccept } from "../../audit/accept";
 import { type Finding, placeOf } from "../../audit/finding";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { askName, today } from "../dialogs/ask-name";
 import { cornerMark, noteMark, openMark } from "../marks";
@@ -42,16 +43,18 @@ export class FindingList {
     return html`<li class="finding" data-rule=${first.rule}>
       <p>${marks[first.severity]} <b>${first.severity}</b> <span class="soft">${ruleWords(first.rule)}</span></p>
       <p class="cells-of">${quantity ? html`<span>${quantity}</span>` : nothing} ${findings.slice(0, mostLinks).map((one) => this.link(one, row))}${
-        findings.length > mostLinks ? html`<span class="soft">and ${findings.length - mostLinks} more</span>` : nothing
+        findings.length > mostLinks
+          ? html`<span class="soft">${say`and ${findings.length - mostLinks} more`}</span>`
+          : nothing
       }</p>
       <p class="evidence">${first.message}</p>
       ${
         acceptance
-          ? html`<p class="soft">Accepted by ${acceptance.who} on ${acceptance.when}: ${acceptance.reason}</p>
-            <button type="button" class="quiet" @click=${() => this.withdraw(findings)}>Withdraw acceptance</button>`
+          ? html`<p class="soft">${say`Accepted by ${acceptance.who} on ${acceptance.when}: ${acceptance.reason}`}</p>
+            <button type="button" class="quiet" @click=${() => this.withdraw(findings)}>${say`Withdraw acceptance`}</button>`
           : this.accepting === key
             ? this.form(findings)
-            : html`<button type="button" class="quiet" @click=${() => this.begin(key)}>Accept with reason …</button>`
+            : html`<button type="button" class="quiet" @click=${() => this.begin(key)}>${say`Accept with reason …`}</button>`
       }
     </li>`;
   }
@@ -64,7 +67,7 @@ export class FindingList {
 
   private link(finding: Finding, row: number): TemplateResult {
     const at = positionOf(this.desk.notebook, finding);
-    const place = finding.cell || (finding.key && row >= 0 ? `row ${row + 1}` : finding.page);
+    const place = finding.cell || (finding.key && row >= 0 ? say`row ${row + 1}` : finding.page);
     const words = finding.option ? `${finding.option}, ${finding.cell}` : place;
     if (!at) return html`<span>${words}</span>`;
     return cellLink(finding.page, { row: Math.max(0, row), column: at.column }, words, () =>
@@ -90,7 +93,7 @@ export class FindingList {
       const who = await askName();
       if (who === undefined) return;
       const [first] = findings;
-      const label = `${ruleWords(first?.rule ?? "finding")} accepted at ${first ? placeOf(first) : ""}`;
+      const label = say`${ruleWords(first?.rule ?? "finding")} accepted at ${first ? placeOf(first) : ""}`;
       if (this.desk.apply(label, (notebook) => accept(notebook, findings, reason, who, today()))) leave();
     };
     const key = (event: KeyboardEvent) => {
@@ -98,17 +101,17 @@ export class FindingList {
       if (event.key === "Escape") leave();
     };
     return html`<form class="accept" @submit=${keep} @keydown=${key}>
-      <label>Why it may stand <textarea name="reason" rows="3" required></textarea></label>
+      <label>${say`Why it may stand`} <textarea name="reason" rows="3" required></textarea></label>
       <div class="choices">
-        <button type="submit" class="main">Accept</button>
-        <button type="button" @click=${leave}>Leave it open</button>
+        <button type="submit" class="main">${say`Accept`}</button>
+        <button type="button" @click=${leave}>${say`Leave it open`}</button>
       </div>
     </form>`;
   }
 
   private withdraw(findings: readonly Finding[]): void {
     const [first] = findings;
-    this.desk.apply(`acceptance at ${first ? placeOf(first) : "a cell"} withdrawn`, (notebook) =>
+    this.desk.apply(say`acceptance at ${first ? placeOf(first) : say`a cell`} withdrawn`, (notebook) =>
       unaccept(notebook, findings),
     );
   }

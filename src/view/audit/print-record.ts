@@ -4,6 +4,7 @@ import { recordOf } from "../../audit/record";
 import type { Report } from "../../audit/report";
 import type { Notebook } from "../../notebook/model";
 import { auditRecordSheets } from "../../paper/audit-record";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { fileName, handOut } from "../files/hand-out";
@@ -32,5 +33,5 @@ export function handRecord(desk: Desk, report: Report, what: "print" | "save"): 
   }
   const name = `audit-record-${fileName(notebook.about.title)}.html`;
   handOut(name, sheets, "text/html;charset=utf-8");
-  desk.say(`The audit's record saved as ${name}.`);
+  desk.say(say`The audit's record saved as ${name}.`);
 }

@@ -1,12 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { placesOf, type Review, type ReviewPlace, reviewOfCell } from "../../audit/review";
 import { nameOnPage } from "../../notebook/cell-name";
+import { counted, say } from "../../words/say";
 import { inBackground } from "../background";
 import { cellName } from "../block";
 import type { Desk } from "../desk";
 import { askName, knownName } from "../dialogs/ask-name";
 import { staleMark, tickMark } from "../marks";
-import { counted } from "../shown/count-words";
 import { tick, tickWords, untick } from "./ticks";
 
 const mark = (stale: boolean): TemplateResult =>
@@ -24,19 +24,19 @@ export function tickHere(desk: Desk, ticks: readonly Review[]): TemplateResult |
     if (place === undefined) return nothing;
     const own = ticks.find((one) => one.place === place);
     return own && !own.stale
-      ? html`<button type="button" @click=${() => untick(desk, place)}>Take tick of ${what} back</button>`
-      : html`<button type="button" @click=${() => inBackground(tick(desk, place))}>Tick ${what}${own ? " again" : ""}</button>`;
+      ? html`<button type="button" @click=${() => untick(desk, place)}>${say`Take tick of ${what} back`}</button>`
+      : html`<button type="button" @click=${() => inBackground(tick(desk, place))}>${say`Tick ${what}${own ? say` again` : ""}`}</button>`;
   };
-  return html`<section class="tick-here" aria-label="Review of the selected cell">
+  return html`<section class="tick-here" aria-label=${say`Review of the selected cell`}>
     <p><b>${cellName(block.from)}</b> ${[quantity, option].filter(Boolean).join(", ")}</p>
-    <p>${covering ? html`${mark(covering.stale)} ${tickWords(covering).replace(/^./, (first) => first.toUpperCase())}${covering.place === places.cell ? "" : `, with ${covering.place}`}.` : html`<span class="soft">Not reviewed yet.</span>`}</p>
+    <p>${covering ? html`${mark(covering.stale)} ${tickWords(covering).replace(/^./, (first) => first.toUpperCase())}${covering.place === places.cell ? "" : say`, with ${covering.place}`}.` : html`<span class="soft">${say`Not reviewed yet.`}</span>`}</p>
     <div class="choices">
-      ${button("this cell", places.cell)} ${button("this row", places.row)} ${button("this page", places.page)}
+      ${button(say`this cell`, places.cell)} ${button(say`this row`, places.row)} ${button(say`this page`, places.page)}
     </div>
     <p class="soft">${
       knownName()
-        ? html`Signed ${knownName()}. <button type="button" class="quiet" @click=${() => inBackground(askName(true))}>Another name …</button>`
-        : "Your name is asked for with the first tick."
+        ? html`${say`Signed ${knownName()}.`} <button type="button" class="quiet" @click=${() => inBackground(askName(true))}>${say`Another name …`}</button>`
+        : say`Your name is asked for with the first tick.`
     }</p>
   </section>`;
 }
@@ -56,11 +56,11 @@ export function tickList(
       go(one.place);
     }}>${one.place.replace(/\.\*$/, ", whole page")}</a>
     <span class="soft">${tickWords(one)}</span>
-    ${one.stale && !one.lost ? html`<button type="button" class="quiet" aria-label=${`Tick ${one.place} again`} @click=${() => inBackground(tick(desk, one.place))}>Tick again</button>` : nothing}
-    <button type="button" class="quiet" aria-label=${`Take the tick of ${one.place} back`} @click=${() => untick(desk, one.place)}>Take back</button>
+    ${one.stale && !one.lost ? html`<button type="button" class="quiet" aria-label=${say`Tick ${one.place} again`} @click=${() => inBackground(tick(desk, one.place))}>${say`Tick again`}</button>` : nothing}
+    <button type="button" class="quiet" aria-label=${say`Take the tick of ${one.place} back`} @click=${() => untick(desk, one.place)}>${say`Take back`}</button>
   </li>`;
   return html`<details ?open=${ticks.length <= 12}>
-    <summary>${counted(ticks.length, "tick")}${stale > 0 ? `, ${stale} stale` : ""}</summary>
+    <summary>${counted(ticks.length, "tick")}${stale > 0 ? say`, ${stale} stale` : ""}</summary>
     <ul class="ticks">${sorted.map(line)}</ul>
   </details>`;
 }

@@ -5,6 +5,7 @@ import { unreadableIn } from "../../course/mark";
 import { answerColumn, answerRow, traineeFileOf, typedOn } from "../../course/trainee-notebook";
 import { setCells } from "../../notebook/edit-cells";
 import type { Page } from "../../notebook/model";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { handOut } from "../files/hand-out";
 import { askedTask } from "./asked-task";
@@ -19,12 +20,12 @@ export function askedPage(desk: Desk, page: Page, asked: AskedTask, hints: Hints
     const { trainee, text } = traineeFileOf(desk.notebook);
     const name = `${fileStem(trainee)}.csv`;
     handOut(name, text, "text/csv;charset=utf-8");
-    desk.say(`Your answers are saved as ${name}; hand that file to your trainer.`);
+    desk.say(say`Your answers are saved as ${name}; hand that file to your trainer.`);
   };
   const type = (answer: string, text: string) => {
     const row = answerRow(page, answer);
     if (row >= 0) {
-      desk.apply(`answer ${answer}`, (notebook) =>
+      desk.apply(say`answer ${answer}`, (notebook) =>
         setCells(notebook, [{ page: page.id, row, column: answerColumn, text: text.trim() }]),
       );
     }
@@ -33,10 +34,10 @@ export function askedPage(desk: Desk, page: Page, asked: AskedTask, hints: Hints
   const open = asked.answers.filter(({ name }) => typed(name).trim() === "").length;
   const standing =
     open === 0
-      ? "Every answer of this task is filled in."
-      : `${asked.answers.length - open} of ${asked.answers.length} answers filled in.`;
+      ? say`Every answer of this task is filled in.`
+      : say`${asked.answers.length - open} of ${asked.answers.length} answers filled in.`;
   return html`<div class="task" id="task">
-    <p class="whose">Task ${asked.number}. This file holds no solutions, so your trainer marks it.</p>
+    <p class="whose">${say`Task ${asked.number}. This file holds no solutions, so your trainer marks it.`}</p>
     ${askedTask(
       asked,
       {
@@ -49,7 +50,7 @@ export function askedPage(desk: Desk, page: Page, asked: AskedTask, hints: Hints
             typed(name),
           ),
       },
-      html`<div class="choices"><button type="submit" class="main">Save my answers</button></div>
+      html`<div class="choices"><button type="submit" class="main">${say`Save my answers`}</button></div>
         <p class="soft">${standing}</p>`,
       save,
     )}

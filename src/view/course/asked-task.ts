@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { AskedAnswer, AskedTask, taughtParts } from "../../course/asked-task";
 import type { Mark } from "../../course/mark";
 import { shownUnit } from "../../course/shown";
+import { say } from "../../words/say";
 import { careMark, cornerMark, openMark, ringMark } from "../marks";
 
 /** What the answers of a task are typed into, and what is said of them. */
@@ -17,17 +18,17 @@ export interface Sheet {
 const verdict = (mark: Mark): TemplateResult => {
   switch (mark.kind) {
     case "right":
-      return html`<p class="holds">${ringMark} <b>Right.</b></p>`;
+      return html`<p class="holds">${ringMark} <b>${say`Right.`}</b></p>`;
     case "mistake":
-      return html`<p class="short">${cornerMark} <b>Not right: ${mark.title}.</b> <span class="soft">${mark.advice}</span></p>`;
+      return html`<p class="short">${cornerMark} <b>${say`Not right: ${mark.title}.`}</b> <span class="soft">${mark.advice}</span></p>`;
     case "carried":
-      return html`<p class="open">${openMark} <b>Follows from your own ${mark.from.join(" and ")}, which is not right.</b></p>`;
+      return html`<p class="open">${openMark} <b>${say`Follows from your own ${mark.from.join(say` and `)}, which is not right.`}</b></p>`;
     case "wrong":
-      return html`<p class="short">${cornerMark} <b>Not right.</b> <span class="soft">It is none of the mistakes that this task knows.</span></p>`;
+      return html`<p class="short">${cornerMark} <b>${say`Not right.`}</b> <span class="soft">${say`It is none of the mistakes that this task knows.`}</span></p>`;
     case "unreadable":
-      return html`<p class="open">${openMark} <b>Cannot be read: ${mark.why}.</b></p>`;
+      return html`<p class="open">${openMark} <b>${say`Cannot be read: ${mark.why}.`}</b></p>`;
     case "blank":
-      return html`<p class="soft">${openMark} Blank.</p>`;
+      return html`<p class="soft">${openMark} ${say`Blank.`}</p>`;
   }
 };
 
@@ -62,23 +63,23 @@ export const askedTask = (
   submit: () => void,
 ): TemplateResult => html`<div class="question">${asked.question.map((text) => html`<p>${text}</p>`)}</div>
   <table class="given">
-    <caption>Given</caption>
+    <caption>${say`Given`}</caption>
     <tbody>${asked.given.map(({ about, value }) => html`<tr><th scope="row">${about}</th><td>${value}</td></tr>`)}</tbody>
   </table>
-  <form class="answers" aria-label="Your answers" @submit=${(event: Event) => {
+  <form class="answers" aria-label=${say`Your answers`} @submit=${(event: Event) => {
     event.preventDefault();
     submit();
   }}>
-    <h2>Your answers</h2>
+    <h2>${say`Your answers`}</h2>
     ${asked.answers.map((answer) => field(answer, sheet))}
     ${under}
   </form>`;
 
 const titles: Readonly<Record<(typeof taughtParts)[number], string>> = {
-  rule: "The rule",
-  source: "Where it comes from",
-  beyond: "What may not be concluded",
-  caution: "Careful",
+  rule: say`The rule`,
+  source: say`Where it comes from`,
+  beyond: say`What may not be concluded`,
+  caution: say`Careful`,
 };
 
 const part = (title: string, texts: readonly string[]): TemplateResult | typeof nothing =>

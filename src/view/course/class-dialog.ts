@@ -1,4 +1,5 @@
 // Past 150 lines: one dialog whose parts share the class list, the answers and the chosen tasks.
+
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { classFiles } from "../../course/class-files";
 import { type ClassEntry, readClassList } from "../../course/class-list";
@@ -13,13 +14,13 @@ import type { Task } from "../../course/task";
 import { type MarkedFile, markTraineeFile } from "../../course/trainee-file";
 import { Refusal } from "../../notebook/refusal";
 import { packFiles } from "../../notebook/zip";
+import { counted, say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { openDialog } from "../dialogs/dialog";
 import { chooseFiles, fileName, handOut } from "../files/hand-out";
 import { printDocument } from "../files/print-document";
 import { cornerMark } from "../marks";
-import { counted } from "../shown/count-words";
 
 const csv = "text/csv;charset=utf-8";
 const tables = ".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain";
@@ -54,13 +55,13 @@ class ClassDialog {
     const course = this.course();
     if (!course) {
       return html`<p class="short" role="alert">${cornerMark} ${this.refusal}</p>
-        <div class="choices"><button type="button" class="main" @click=${this.close}>Close</button></div>`;
+        <div class="choices"><button type="button" class="main" @click=${this.close}>${say`Close`}</button></div>`;
     }
-    return html`<p class="soft">The class list and the answers stay in this window and are gone when it is closed; files are all there is.</p>
+    return html`<p class="soft">${say`The class list and the answers stay in this window and are gone when it is closed; files are all there is.`}</p>
       ${this.refusal ? html`<p class="short" role="alert">${cornerMark} ${this.refusal}</p>` : nothing}
       <p class="holds" role="status">${this.said}</p>
       ${this.list()} ${this.out(course)} ${this.marks(course)} ${this.releases(course)}
-      <div class="choices"><button type="button" class="main" @click=${this.close}>Close</button></div>`;
+      <div class="choices"><button type="button" class="main" @click=${this.close}>${say`Close`}</button></div>`;
   }
 
   private course(): Course | undefined {
@@ -111,15 +112,15 @@ class ClassDialog {
       held.entries = [...held.entries, { trainee, beside: {} }];
       this.update();
     };
-    return html`<h3>Class</h3>
+    return html`<h3>${say`Class`}</h3>
       <form class="add" @submit=${add}>
-        <button type="button" @click=${this.act(take)}>Take a class list (CSV) …</button>
-        <label>or one trainee <input name="one" autocomplete="off" /></label>
-        <button type="submit">Add</button>
+        <button type="button" @click=${this.act(take)}>${say`Take a class list (CSV) …`}</button>
+        <label>${say`or one trainee`} <input name="one" autocomplete="off" /></label>
+        <button type="submit">${say`Add`}</button>
       </form>
       <p class="roll">${
         held.entries.length === 0
-          ? html`<span class="soft">Nobody yet. A class list is a CSV with a column Trainee; a number for each is enough.</span>`
+          ? html`<span class="soft">${say`Nobody yet. A class list is a CSV with a column Trainee; a number for each is enough.`}</span>`
           : html`${counted(held.entries.length, "trainee")}: ${held.entries.map(({ trainee }) => trainee).join(", ")}`
       }</p>`;
   }
@@ -140,34 +141,34 @@ class ClassDialog {
       const [only] = made;
       if (made.size === 1 && only) handOut(only[0], only[1], csv);
       else handOut(`${stem}-trainees.zip`, packFiles(made), "application/zip");
-      return `${counted(made.size, "file")} saved, without solutions.`;
+      return say`${counted(made.size, "file")} saved, without solutions.`;
     };
     const table = () => {
       handOut(`${stem}-numbers-and-answers.csv`, printClassTable(course, entries, tasks), csv);
-      return "All numbers and answers saved: keep that file to yourself.";
+      return say`All numbers and answers saved: keep that file to yourself.`;
     };
     const print = (sheet: typeof taskSheet | typeof solutionSheet, name: string) => async () => {
       const sheets = entries.flatMap(({ trainee }) =>
         tasks.map((task) => sheet(course, numbersFor(course, task, trainee))),
       );
       await printDocument(sheetsHtml(`${course.title}: ${name}`, sheets));
-      return `${counted(sheets.length, "sheet")} sent to the printer.`;
+      return say`${counted(sheets.length, "sheet")} sent to the printer.`;
     };
     const pick = (of: "this" | "all", words: string) =>
       html`<label><input type="radio" name="of" .checked=${this.of === of} @change=${() => {
         this.of = of;
         this.update();
       }} /> ${words}</label>`;
-    return html`<h3>Hand out</h3>
-      ${shown ? html`<fieldset class="of"><legend>For the class</legend>${pick("this", `Task ${shown.number}, ${shown.title}`)} ${pick("all", `all ${course.tasks.length} tasks`)}</fieldset>` : nothing}
+    return html`<h3>${say`Hand out`}</h3>
+      ${shown ? html`<fieldset class="of"><legend>${say`For the class`}</legend>${pick("this", say`Task ${shown.number}, ${shown.title}`)} ${pick("all", say`all ${course.tasks.length} tasks`)}</fieldset>` : nothing}
       <label><input type="checkbox" .checked=${this.hasHints} @change=${(event: Event) => {
         this.hasHints = (event.target as HTMLInputElement).checked;
-      }} /> Hints in trainees' files</label>
+      }} /> ${say`Hints in trainees' files`}</label>
       <div class="choices">
-        <button type="button" ?disabled=${isOff} @click=${this.act(files)}>Save trainees' files</button>
-        <button type="button" ?disabled=${isOff} @click=${this.act(print(taskSheet, "task sheets"))}>Print task sheets</button>
-        <button type="button" ?disabled=${isOff} @click=${this.act(print(solutionSheet, "solutions"))}>Print solution sheets</button>
-        <button type="button" ?disabled=${isOff} @click=${this.act(table)}>Save numbers and answers (CSV)</button>
+        <button type="button" ?disabled=${isOff} @click=${this.act(files)}>${say`Save trainees' files`}</button>
+        <button type="button" ?disabled=${isOff} @click=${this.act(print(taskSheet, "task sheets"))}>${say`Print task sheets`}</button>
+        <button type="button" ?disabled=${isOff} @click=${this.act(print(solutionSheet, "solutions"))}>${say`Print solution sheets`}</button>
+        <button type="button" ?disabled=${isOff} @click=${this.act(table)}>${say`Save numbers and answers (CSV)`}</button>
       </div>`;
   }
 
@@ -179,19 +180,19 @@ class ClassDialog {
       for (const file of files)
         marked.push(markTraineeFile(course, file.name, new Uint8Array(await file.arrayBuffer())));
       const twice = marked.find(({ trainee }, i) => marked.findIndex((one) => one.trainee === trainee) < i);
-      if (twice) throw new Refusal(`Two of the files are of ${twice.trainee}; take only the one that counts.`);
+      if (twice) throw new Refusal(say`Two of the files are of ${twice.trainee}; take only the one that counts.`);
       const again = new Set(marked.map(({ trainee }) => trainee));
       held.files = [...held.files.filter(({ trainee }) => !again.has(trainee)), ...marked];
-      return files.length === 0 ? "" : `${counted(files.length, "file")} marked.`;
+      return files.length === 0 ? "" : say`${counted(files.length, "file")} marked.`;
     };
     const save = () => {
       handOut(`${fileName(course.title)}-marks.csv`, printMarks(held.files), csv);
-      return "Marks saved.";
+      return say`Marks saved.`;
     };
-    return html`<h3>Answers and marks</h3>
+    return html`<h3>${say`Answers and marks`}</h3>
       <div class="choices">
-        <button type="button" @click=${this.act(take)}>Take answer files …</button>
-        <button type="button" ?disabled=${held.files.length === 0} @click=${this.act(save)}>Save marks (CSV)</button>
+        <button type="button" @click=${this.act(take)}>${say`Take answer files …`}</button>
+        <button type="button" ?disabled=${held.files.length === 0} @click=${this.act(save)}>${say`Save marks (CSV)`}</button>
       </div>
       ${held.files.length === 0 ? nothing : this.results()}`;
   }
@@ -202,37 +203,37 @@ class ClassDialog {
     // What nobody answered is no result.
     const tallies = talliesOf(files).filter(({ outcome }) => outcome !== "blank");
     return html`<div class="preview results"><table>
-        <caption>Right answers</caption>
-        <thead><tr><th scope="col">Trainee</th><th scope="col">Right</th><th scope="col">Not marked</th></tr></thead>
+        <caption>${say`Right answers`}</caption>
+        <thead><tr><th scope="col">${say`Trainee`}</th><th scope="col">${say`Right`}</th><th scope="col">${say`Not marked`}</th></tr></thead>
         <tbody>${traineeResults(files).map(
           ({ trainee, right, asked, refused }) =>
-            html`<tr><th scope="row">${trainee}</th><td>${right} of ${asked}</td><td>${refused.join("; ")}</td></tr>`,
+            html`<tr><th scope="row">${trainee}</th><td>${say`${right} of ${asked}`}</td><td>${refused.join("; ")}</td></tr>`,
         )}</tbody>
       </table></div>
-      <div class="preview results" tabindex="0" role="region" aria-label="Results by mistake"><table>
-        <caption>Results by mistake</caption>
-        <thead><tr><th scope="col">Task</th><th scope="col">Answer</th><th scope="col">Outcome</th><th scope="col">How many</th><th scope="col">Who</th></tr></thead>
+      <div class="preview results" tabindex="0" role="region" aria-label=${say`Results by mistake`}><table>
+        <caption>${say`Results by mistake`}</caption>
+        <thead><tr><th scope="col">${say`Task`}</th><th scope="col">${say`Answer`}</th><th scope="col">${say`Outcome`}</th><th scope="col">${say`How many`}</th><th scope="col">${say`Who`}</th></tr></thead>
         <tbody>${tallies.map(
           ({ task, title, answer, outcome, trainees }) =>
             html`<tr><td>${task} ${title}</td><td>${answer}</td><td>${outcome}</td><td class="right">${trainees.length}</td><td>${trainees.join(", ")}</td></tr>`,
         )}</tbody>
       </table></div>
-      ${missing.length > 0 ? html`<p>No file came from ${missing.join(", ")}.</p>` : nothing}`;
+      ${missing.length > 0 ? html`<p>${say`No file came from ${missing.join(", ")}.`}</p>` : nothing}`;
   }
 
   private releases(course: Course): TemplateResult {
     const turn = (task: Task) => (event: Event) => {
       const isReleased = (event.target as HTMLInputElement).checked;
-      const label = isReleased ? `working of ${task.title} released` : `working of ${task.title} held back`;
+      const label = isReleased ? say`working of ${task.title} released` : say`working of ${task.title} held back`;
       this.desk.apply(label, (notebook) => release(notebook, task.file, isReleased));
       this.update();
     };
-    return html`<fieldset class="releases"><legend>Working released to trainees who use this notebook</legend>
+    return html`<fieldset class="releases"><legend>${say`Working released to trainees who use this notebook`}</legend>
       ${course.tasks.map(
         (task) =>
           html`<label><input type="checkbox" .checked=${course.released.has(task.file)} @change=${turn(task)} /> ${task.number} ${task.title}</label>`,
       )}</fieldset>
-      <p class="soft">A released task shows its working and its sliders. Held back, it shows them once all its answers are right.</p>`;
+      <p class="soft">${say`A released task shows its working and its sliders. Held back, it shows them once all its answers are right.`}</p>`;
   }
 }
 
@@ -240,7 +241,7 @@ class ClassDialog {
 export function openClass(desk: Desk): Promise<void> {
   let shown: ClassDialog | undefined;
   return openDialog(
-    "Class and marks",
+    say`Class and marks`,
     ({ update, close }) => {
       shown ??= new ClassDialog(desk, update, close);
       return shown.show();

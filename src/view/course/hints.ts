@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
+import { say } from "../../words/say";
 
 /** Hints to one task, one more at each press. */
 export class Hints {
@@ -12,12 +13,12 @@ export class Hints {
       this.shown += 1;
       this.update();
     };
-    return html`<section class="hints" aria-label="Hints">
-      <h2>Hints</h2>
+    return html`<section class="hints" aria-label=${say`Hints`}>
+      <h2>${say`Hints`}</h2>
       <ol aria-live="polite">${all.slice(0, this.shown).map((text) => html`<li>${text}</li>`)}</ol>
       ${
         this.shown < all.length
-          ? html`<button type="button" @click=${next}>${this.shown === 0 ? "Show a hint" : "Show the next hint"} (${this.shown + 1} of ${all.length})</button>`
+          ? html`<button type="button" @click=${next}>${say`${this.shown === 0 ? say`Show a hint` : say`Show the next hint`} (${this.shown + 1} of ${all.length})`}</button>`
           : nothing
       }
     </section>`;

@@ -2,6 +2,7 @@ import { isTraineeTable } from "../../course/trainee-file";
 import { traineeNotebook } from "../../course/trainee-notebook";
 import { Refusal } from "../../notebook/refusal";
 import { detectShape, readTable } from "../../notebook/table-in";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { mayLeave } from "../files/notebook-file";
 
@@ -21,7 +22,7 @@ export async function openTraineeFile(desk: Desk, file: File): Promise<boolean> 
   const notebook = desk.attempt(() => traineeNotebook(file.name, bytes));
   if (notebook && (await mayLeave(desk, notebook.about.title))) {
     desk.open(notebook);
-    desk.say(`${file.name} is open. Answer the tasks, save your answers, and hand that file to your trainer.`);
+    desk.say(say`${file.name} is open. Answer the tasks, save your answers, and hand that file to your trainer.`);
   }
   return true;
 }

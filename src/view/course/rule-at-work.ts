@@ -8,6 +8,7 @@ import { shown } from "../../course/shown";
 import type { Task } from "../../course/task";
 import { movedBy } from "../../course/working";
 import { isDrawn } from "../../figures/figure";
+import { say } from "../../words/say";
 import { cornerMark, openMark } from "../marks";
 import { Curve } from "./curve";
 import { figureFor } from "./rule-figure";
@@ -44,24 +45,24 @@ export class RuleAtWork {
     const { numbers, remark } = this.tried;
     const isOwn = this.isOwn();
     const figure = figureFor(numbers);
-    return html`<section class="rule-at-work" aria-label="The rule at work">
-      <h2>The rule at work</h2>
-      <p class="soft">Move a number and see what follows. Your task above keeps its own numbers.</p>
+    return html`<section class="rule-at-work" aria-label=${say`The rule at work`}>
+      <h2>${say`The rule at work`}</h2>
+      <p class="soft">${say`Move a number and see what follows. Your task above keeps its own numbers.`}</p>
       <div class="try">
         <div class="sliders">
           ${this.task.drawn.map((one) => slider(one, this.slid.get(one.name) ?? "", (value) => this.slide(one.name, value)))}
-          <button type="button" ?disabled=${isOwn} @click=${() => this.reset()}>Back to my numbers</button>
+          <button type="button" ?disabled=${isOwn} @click=${() => this.reset()}>${say`Back to my numbers`}</button>
         </div>
         <div class="follows">
-          ${this.refusal ? html`<p class="short">${cornerMark} ${this.refusal}. Below stand the numbers before.</p>` : nothing}
-          ${remark ? html`<p class="open">${openMark} A task would not ask for these numbers: ${remark}.</p>` : nothing}
+          ${this.refusal ? html`<p class="short">${cornerMark} ${say`${this.refusal}. Below stand the numbers before.`}</p>` : nothing}
+          ${remark ? html`<p class="open">${openMark} ${say`A task would not ask for these numbers: ${remark}.`}</p>` : nothing}
           ${this.values(numbers)}
           ${this.chart(numbers)}
           ${figure && isDrawn(figure) ? html`<figure><div class="drawing">${unsafeHTML(figure.svg)}</div><figcaption class="soft">${figure.title}.</figcaption></figure>` : nothing}
           ${figure && !isDrawn(figure) ? html`<p class="soft">${figure.sentence}</p>` : nothing}
         </div>
       </div>
-      ${this.steps.show(numbers, isOwn ? "with your own numbers" : "with the numbers of the sliders")}
+      ${this.steps.show(numbers, isOwn ? say`with your own numbers` : say`with the numbers of the sliders`)}
     </section>`;
   }
 
@@ -95,7 +96,7 @@ export class RuleAtWork {
     };
     const given = isGiven(this.task);
     return html`<table class="given" aria-live="polite">
-      <caption>What follows</caption>
+      <caption>${say`What follows`}</caption>
       <tbody>${this.task.made.filter(({ name }) => given(name)).map((one) => row(one, false))}${this.task.answers.map((one) => row(one, true))}</tbody>
     </table>`;
   }
@@ -106,10 +107,10 @@ export class RuleAtWork {
       ({ name, allowance }) => allowance.kind !== "choice" && movedBy(numbers, name).includes(this.moved),
     );
     if (!input) return nothing;
-    if (!answer) return html`<p class="soft">No number that is asked for follows from ${input.about}.</p>`;
+    if (!answer) return html`<p class="soft">${say`No number that is asked for follows from ${input.about}.`}</p>`;
     const figure = this.curve.draw(numbers, input, answer);
     return isDrawn(figure)
-      ? html`<figure><div class="drawing">${unsafeHTML(figure.svg)}</div><figcaption class="soft">${answer.about}, over ${input.about}; everything else stays.</figcaption></figure>`
+      ? html`<figure><div class="drawing">${unsafeHTML(figure.svg)}</div><figcaption class="soft">${say`${answer.about}, over ${input.about}; everything else stays.`}</figcaption></figure>`
       : html`<p class="soft">${figure.sentence}</p>`;
   }
 }

@@ -3,6 +3,7 @@ import { amountAt, countOf } from "../../course/amount";
 import type { Scalar } from "../../course/scalar";
 import { shownUnit } from "../../course/shown";
 import type { Drawn } from "../../course/task";
+import { say } from "../../words/say";
 
 /** A slider over what an input can be, with a field beside it: a number, or a choice from the list. */
 export function slider(
@@ -22,10 +23,10 @@ export function slider(
   const move = (event: Event) => slide(amountAt(amount, Number((event.target as HTMLInputElement).value)));
   const field =
     amount.kind === "list"
-      ? html`<select aria-label=${`${says}, chosen`} @change=${(event: Event) => slide(amountAt(amount, (event.target as HTMLSelectElement).selectedIndex))}>
+      ? html`<select aria-label=${say`${says}, chosen`} @change=${(event: Event) => slide(amountAt(amount, (event.target as HTMLSelectElement).selectedIndex))}>
           ${places.map((one, place) => html`<option ?selected=${place === nearest}>${one}</option>`)}
         </select>`
-      : html`<input type="number" aria-label=${`${says}, typed`} min=${amount.from} max=${places[last] ?? ""} step=${amount.step} .value=${String(value)} @change=${(
+      : html`<input type="number" aria-label=${say`${says}, typed`} min=${amount.from} max=${places[last] ?? ""} step=${amount.step} .value=${String(value)} @change=${(
           event: Event,
         ) => {
           const box = event.target as HTMLInputElement;

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Numbers } from "../../course/numbers";
 import { shown } from "../../course/shown";
 import { type WorkingStep, workingOf } from "../../course/working";
+import { say } from "../../words/say";
 import { callSteps } from "../panels/call-steps";
 import { capital } from "../shown/count-words";
 
@@ -22,14 +23,14 @@ export class Steps {
       this.asked = asked;
       this.update();
     };
-    const next = this.asked % 2 === 0 ? "the next step" : "what it comes to";
-    return html`<section class="working" aria-label="Working">
-      <h2>Working, ${which}</h2>
+    const next = this.asked % 2 === 0 ? say`the next step` : say`what it comes to`;
+    return html`<section class="working" aria-label=${say`Working`}>
+      <h2>${say`Working, ${which}`}</h2>
       <ol class="way" aria-live="polite">${seen.map((step, i) => this.step(step, this.asked >= 2 * (i + 1)))}</ol>
       <div class="choices">
-        ${isOver ? nothing : html`<button type="button" @click=${go(this.asked + 1)}>${this.asked === 0 ? "Show the first step" : `Show ${next}`}</button>`}
-        <span class="soft">${Math.ceil(this.asked / 2)} of ${all.length} steps</span>
-        ${this.asked === 0 ? nothing : html`<button type="button" class="quiet" @click=${go(0)}>Hide the steps again</button>`}
+        ${isOver ? nothing : html`<button type="button" @click=${go(this.asked + 1)}>${this.asked === 0 ? say`Show the first step` : say`Show ${next}`}</button>`}
+        <span class="soft">${say`${Math.ceil(this.asked / 2)} of ${all.length} steps`}</span>
+        ${this.asked === 0 ? nothing : html`<button type="button" class="quiet" @click=${go(0)}>${say`Hide the steps again`}</button>`}
       </div>
     </section>`;
   }
@@ -43,7 +44,7 @@ export class Steps {
         isWhole
           ? html`<p class="read soft">${name} = ${spaced(numbers)}</p>
             <p class="result">= ${worth}</p>
-            ${calls.map(({ formula: call, explanation }) => html`<details><summary>Inside ${explanation.title}</summary>${callSteps({ name: spaced(call), used: true, explanation, refusal: undefined })}</details>`)}`
+            ${calls.map(({ formula: call, explanation }) => html`<details><summary>${say`Inside ${explanation.title}`}</summary>${callSteps({ name: spaced(call), used: true, explanation, refusal: undefined })}</details>`)}`
           : nothing
       }
     </li>`;

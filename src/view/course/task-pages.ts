@@ -6,6 +6,7 @@ import type { Task } from "../../course/task";
 import { askedOn } from "../../course/trainee-notebook";
 import type { Notebook, Page } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { cornerMark } from "../marks";
 import { askedPage } from "./asked-page";
@@ -63,7 +64,7 @@ export class TaskPages {
       course,
       numbers,
       asked,
-      html`<p class="whose">Task ${task.number} of ${course.tasks.length}. Numbers of trainee <b>${numbers.trainee}</b>. <button type="button" class="quiet" @click=${change}>Another trainee</button></p>`,
+      html`<p class="whose">${say`Task ${task.number} of ${course.tasks.length}. Numbers of trainee`} <b>${numbers.trainee}</b>. <button type="button" class="quiet" @click=${change}>${say`Another trainee`}</button></p>`,
     );
   }
 
@@ -86,7 +87,7 @@ export class TaskPages {
     const key = `${page.file}\n${this.memory.trainee}`;
     if (this.drawn?.course === course && this.drawn.key === key) return this.drawn.open;
     const task = course.tasks.find(({ file }) => file === page.file);
-    if (!task) return new Refusal(`${page.file} is no task of this course.`);
+    if (!task) return new Refusal(say`${page.file} is no task of this course.`);
     return refusalOf(() => {
       const numbers = numbersFor(course, task, this.memory.trainee);
       const open = { course, task, numbers, asked: askedOf(numbers) };

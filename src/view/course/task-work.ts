@@ -5,6 +5,7 @@ import type { Course } from "../../course/course";
 import { type Mark, markTask } from "../../course/mark";
 import type { Numbers } from "../../course/numbers";
 import { printTraineeFile } from "../../course/trainee-file";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { handOut } from "../files/hand-out";
 import { askedTask, type Sheet } from "./asked-task";
@@ -39,8 +40,8 @@ export class TaskWork {
       mark: (answer: string) => this.marks.get(answer),
     };
     const under = html`<div class="choices">
-        <button type="submit" class="main">Mark my answers</button>
-        <button type="button" @click=${() => this.save(course, numbers)}>Save my answers</button>
+        <button type="submit" class="main">${say`Mark my answers`}</button>
+        <button type="button" @click=${() => this.save(course, numbers)}>${say`Save my answers`}</button>
       </div>
       <p class="score" role="status">${this.score}</p>`;
     return html`<div class="task" id="task">
@@ -67,7 +68,7 @@ export class TaskWork {
     const marked = markTask(numbers, typed);
     this.marks = new Map(marked.map(({ answer, mark }) => [answer.name, mark]));
     const right = marked.filter(({ mark }) => mark.kind === "right").length;
-    this.score = right === answers.length ? "All right." : `${right} of ${answers.length} right.`;
+    this.score = right === answers.length ? say`All right.` : say`${right} of ${answers.length} right.`;
     this.isSolved ||= right === answers.length;
     this.update();
   }
@@ -79,13 +80,13 @@ export class TaskWork {
       this.memory.typed([course.title, course.edition, trainee, file].join("\n"), answer);
     const text = printTraineeFile(course, trainee, { typed: (task, answer) => typed(task.file, answer) });
     handOut(name, text, "text/csv;charset=utf-8");
-    this.desk.say(`Your answers to all tasks are saved as ${name}; hand that file to your trainer.`);
+    this.desk.say(say`Your answers to all tasks are saved as ${name}; hand that file to your trainer.`);
   }
 
   private showRule(course: Course, numbers: Numbers): TemplateResult {
     if (!this.isSolved && !course.released.has(numbers.task.file)) {
-      return html`<section aria-label="Working"><h2>Working</h2>
-        <p class="soft">The working and the sliders open once all your answers are right, or when your trainer releases them.</p></section>`;
+      return html`<section aria-label=${say`Working`}><h2>${say`Working`}</h2>
+        <p class="soft">${say`The working and the sliders open once all your answers are right, or when your trainer releases them.`}</p></section>`;
     }
     if (this.rule?.of !== numbers) this.rule = new RuleAtWork(numbers, this.update);
     return this.rule.show();

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { askedKind, taskKind } from "../../course/kinds";
 import { holdsTasks, keepTasksUnread } from "../../course/trainee-side";
 import type { Page } from "../../notebook/model";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import type { TaskPages } from "./task-pages";
@@ -19,7 +20,7 @@ export class Tasks {
     desk.bounds = () =>
       this.isTraineeSide
         ? {
-            save: "The course is saved from the trainer's side, because its solutions are in it. Your answers are saved on the page of a task, with Save my answers.",
+            save: say`The course is saved from the trainer's side, because its solutions are in it. Your answers are saved on the page of a task, with Save my answers.`,
             hold: keepTasksUnread,
           }
         : undefined;
@@ -42,7 +43,7 @@ export class Tasks {
 
   main(page: Page): TemplateResult {
     const pages = this.fetched();
-    if (!pages || !this.desk.live) return html`<p class="soft" id="task">Laying out the task …</p>`;
+    if (!pages || !this.desk.live) return html`<p class="soft" id="task">${say`Laying out the task …`}</p>`;
     return this.kindOf(page) === askedKind ? pages.asked(page) : pages.task(page);
   }
 
@@ -64,12 +65,12 @@ export class Tasks {
       const { openClass: open } = await import("./class-dialog");
       await open(desk);
     };
-    return html`<div class="tools" role="group" aria-label="Course">
+    return html`<div class="tools" role="group" aria-label=${say`Course`}>
       ${
         this.isTrainer
-          ? html`<button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${() => inBackground(openClass())}>Class and marks …</button>
-            <button type="button" @click=${() => this.turn(false)}>Back to the trainee's side</button>`
-          : html`<button type="button" aria-haspopup="dialog" @click=${() => inBackground(enter())}>Trainer's side …</button>`
+          ? html`<button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${() => inBackground(openClass())}>${say`Class and marks …`}</button>
+            <button type="button" @click=${() => this.turn(false)}>${say`Back to the trainee's side`}</button>`
+          : html`<button type="button" aria-haspopup="dialog" @click=${() => inBackground(enter())}>${say`Trainer's side …`}</button>`
       }
     </div>`;
   }
@@ -78,8 +79,8 @@ export class Tasks {
     this.isTrainer = isTrainer;
     this.desk.say(
       isTrainer
-        ? "This is the trainer's side: task pages are cells."
-        : "This is the trainee's side: task pages are tasks.",
+        ? say`This is the trainer's side: task pages are cells.`
+        : say`This is the trainee's side: task pages are tasks.`,
     );
     this.update();
   }

@@ -1,5 +1,6 @@
 import { html } from "lit/html.js";
 import type { Meaning } from "../../notebook/table-cells";
+import { say } from "../../words/say";
 import { openDialog } from "./dialog";
 
 /**
@@ -14,17 +15,17 @@ export async function askMeaning(
   where: string,
 ): Promise<Meaning | undefined> {
   let answer: Meaning | undefined;
-  await openDialog("How is the comma meant?", ({ close }) => {
+  await openDialog(say`How is the comma meant?`, ({ close }) => {
     const choose = (meaning: Meaning) => () => {
       answer = meaning;
       close();
     };
-    return html`<p><b>${written}</b> in ${where} can be read two ways, so it is not guessed.</p>
+    return html`<p><b>${written}</b> ${say`in ${where} can be read two ways, so it is not guessed.`}</p>
       <div class="choices">
-        <button type="button" @click=${choose("point")}>Decimal sign: <b>${asPoint}</b></button>
-        <button type="button" @click=${choose("groups")}>Between thousands: <b>${asGroups}</b></button>
-        <button type="button" @click=${choose("text")}>Neither: keep it as text</button>
-        <button type="button" @click=${close}>Go back</button>
+        <button type="button" @click=${choose("point")}>${say`Decimal sign:`} <b>${asPoint}</b></button>
+        <button type="button" @click=${choose("groups")}>${say`Between thousands:`} <b>${asGroups}</b></button>
+        <button type="button" @click=${choose("text")}>${say`Neither: keep it as text`}</button>
+        <button type="button" @click=${close}>${say`Go back`}</button>
       </div>`;
   });
   return answer;

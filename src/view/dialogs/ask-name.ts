@@ -1,4 +1,5 @@
 import { html } from "lit/html.js";
+import { say } from "../../words/say";
 import { openDialog } from "./dialog";
 
 const keptUnder = "athwart reviewer";
@@ -37,19 +38,19 @@ export async function askName(again = false): Promise<string | undefined> {
   const known = knownName();
   if (known && !again) return known;
   let name: string | undefined;
-  await openDialog("Who reviews?", ({ close }) => {
+  await openDialog(say`Who reviews?`, ({ close }) => {
     const keep = (event: SubmitEvent) => {
       event.preventDefault();
       name = String(new FormData(event.currentTarget as HTMLFormElement).get("name") ?? "").trim();
       if (name) keepName(name);
       close();
     };
-    return html`<p>Your name stands beside every tick and every accepted finding, with the date, in the notebook's file. It is asked for once and kept in this browser.</p>
+    return html`<p>${say`Your name stands beside every tick and every accepted finding, with the date, in the notebook's file. It is asked for once and kept in this browser.`}</p>
       <form @submit=${keep}>
-        <label>Name <input name="name" autocomplete="name" required autofocus maxlength="80" .value=${known} /></label>
+        <label>${say`Name`} <input name="name" autocomplete="name" required autofocus maxlength="80" .value=${known} /></label>
         <div class="choices">
-          <button type="submit" class="main">Sign with this name</button>
-          <button type="button" @click=${close}>Leave it</button>
+          <button type="submit" class="main">${say`Sign with this name`}</button>
+          <button type="button" @click=${close}>${say`Leave it`}</button>
         </div>
       </form>`;
   });

@@ -1,4 +1,5 @@
 import { html } from "lit/html.js";
+import { say } from "../../words/say";
 import { openDialog } from "./dialog";
 
 /**
@@ -8,16 +9,16 @@ import { openDialog } from "./dialog";
  */
 export async function askReplace(open: string, incoming: string): Promise<"save" | "replace" | undefined> {
   let answer: "save" | "replace" | undefined;
-  await openDialog("Replace the open notebook?", ({ close }) => {
+  await openDialog(say`Replace the open notebook?`, ({ close }) => {
     const choose = (choice: "save" | "replace") => () => {
       answer = choice;
       close();
     };
-    return html`<p>"${open}" has changes that are not saved. Opening "${incoming}" takes its place, and undo does not bring it back.</p>
+    return html`<p>${say`"${open}" has changes that are not saved. Opening "${incoming}" takes its place, and undo does not bring it back.`}</p>
       <div class="choices">
-        <button type="button" class="main" @click=${choose("save")}>Save it, then open the other</button>
-        <button type="button" @click=${choose("replace")}>Open without saving</button>
-        <button type="button" @click=${close}>Keep the open one</button>
+        <button type="button" class="main" @click=${choose("save")}>${say`Save it, then open the other`}</button>
+        <button type="button" @click=${choose("replace")}>${say`Open without saving`}</button>
+        <button type="button" @click=${close}>${say`Keep the open one`}</button>
       </div>`;
   });
   return answer;

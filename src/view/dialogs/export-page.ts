@@ -1,9 +1,9 @@
 import { html, type TemplateResult } from "lit/html.js";
 import { separators } from "../../notebook/table-in";
 import { exportRows, printTable, type TableForm } from "../../notebook/table-out";
+import { counted, say } from "../../words/say";
 import type { Desk } from "../desk";
 import { fileName, handOut } from "../files/hand-out";
-import { counted } from "../shown/count-words";
 import { type DialogHandle, openDialog } from "./dialog";
 import { choice, decimalNames, separatorNames, tick } from "./table-choices";
 
@@ -11,8 +11,8 @@ const shownLines = 8;
 const shownLetters = 300;
 
 const contents: Readonly<Record<TableForm["holds"], string>> = {
-  values: "results in the place of formulas",
-  typed: "what was typed, formulas included",
+  values: say`results in the place of formulas`,
+  typed: say`what was typed, formulas included`,
 };
 
 /** The page as another program gets it, with the first lines of the file as they will be. */
@@ -29,36 +29,36 @@ class Export {
     };
     const text = this.text();
     const lines = text.replace(/^\uFEFF/, "").split("\n");
-    return html`<p><b>${desk.page.name}</b> as a table for another program. ${
+    return html`<p><b>${desk.page.name}</b> ${say`as a table for another program. ${
       form.holds === "values"
-        ? "Text that it could run as a formula gets an apostrophe; numbers never do."
-        : "Formulas keep the point and the comma of their own language; another program may not know them."
-    }</p>
+        ? say`Text that it could run as a formula gets an apostrophe; numbers never do.`
+        : say`Formulas keep the point and the comma of their own language; another program may not know them.`
+    }`}</p>
       <div class="fields">
         ${choice(
-          "Holds",
+          say`Holds`,
           ["values", "typed"] as const,
           form.holds,
           (one) => contents[one],
           (holds) => set({ holds }),
         )}
         ${choice(
-          "Between cells",
+          say`Between cells`,
           separators,
           form.separator,
           (one) => separatorNames[one],
           (separator) => set({ separator }),
         )}
         ${choice(
-          "Decimal sign",
+          say`Decimal sign`,
           [".", ","] as const,
           form.decimal,
           (one) => decimalNames[one],
           (decimal) => set({ decimal }),
         )}
       </div>
-      ${tick("Begin with the mark by which some programs tell UTF-8", form.mark, (mark) => set({ mark }))}
-      <div class="preview" tabindex="0" role="region" aria-label="The first lines of the file">
+      ${tick(say`Begin with the mark by which some programs tell UTF-8`, form.mark, (mark) => set({ mark }))}
+      <div class="preview" tabindex="0" role="region" aria-label=${say`The first lines of the file`}>
         <pre>${lines
           .slice(0, shownLines)
           .map((line) => (line.length > shownLetters ? `${line.slice(0, shownLetters)} …` : line))
@@ -66,8 +66,8 @@ class Export {
         <p class="soft">${counted(lines.length - 1, "line")}</p>
       </div>
       <div class="choices">
-        <button type="button" class="main" @click=${() => this.handOut(handle)}>Save the file</button>
-        <button type="button" @click=${handle.close}>Go back</button>
+        <button type="button" class="main" @click=${() => this.handOut(handle)}>${say`Save the file`}</button>
+        <button type="button" @click=${handle.close}>${say`Go back`}</button>
       </div>`;
   }
 
@@ -81,12 +81,12 @@ class Export {
     const name = `${fileName(desk.page.name)}-for-another-program.${form.separator === "\t" ? "tsv" : "csv"}`;
     handOut(name, this.text(), "text/csv;charset=utf-8");
     handle.close();
-    desk.say(`${desk.page.name} exported as ${name}.`);
+    desk.say(say`${desk.page.name} exported as ${name}.`);
   }
 }
 
 /** Offers the page as a file for another program: contents, separator, decimal sign. */
 export const openExport = (desk: Desk): Promise<void> => {
   const one = new Export(desk);
-  return openDialog("Export for another program", (handle) => one.show(handle), true);
+  return openDialog(say`Export for another program`, (handle) => one.show(handle), true);
 };

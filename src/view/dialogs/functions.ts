@@ -3,13 +3,13 @@ import { html, type TemplateResult } from "lit/html.js";
 import type { AnyDefinition } from "../../formula/definition";
 import { type Family, familiesOf } from "../../notebook/function-families";
 import { firstOption, isOptionPage } from "../../notebook/model";
+import { counted, say } from "../../words/say";
 import { inBackground } from "../background";
 import { cellName } from "../block";
 import type { Desk } from "../desk";
 import { closedCell, typeInto } from "../edits/type-into";
 import { foundIn } from "../functions/found";
 import { functionPage } from "../functions/function-page";
-import { counted } from "../shown/count-words";
 import { openDialog } from "./dialog";
 
 /** Why an example cannot go into the selected cell. */
@@ -17,7 +17,7 @@ function whyNot(desk: Desk): string | undefined {
   const { page, block } = desk;
   if (desk.closed !== undefined) return desk.closed;
   if (isOptionPage(page) && block.from.column < firstOption) {
-    return `${cellName(block.from)} belongs to the names of the row; select a cell of an option to insert an example there.`;
+    return say`${cellName(block.from)} belongs to the names of the row; select a cell of an option to insert an example there.`;
   }
   return closedCell(desk, page, block.from);
 }
@@ -49,7 +49,7 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
   let wanted = "";
   let chosen = first ?? all[0]?.functions[0]?.name;
   let isInserted = false;
-  const done = openDialog("Named functions", ({ update, close }) => {
+  const done = openDialog(say`Named functions`, ({ update, close }) => {
     const found = foundIn(all, wanted);
     const shown = found.flatMap(({ name: family, functions }) => functions.map((one) => ({ family, one })));
     const picked = shown.find(({ one }) => one.name === chosen) ?? shown[0];
@@ -58,7 +58,7 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
       const typed = { ...block.from, typed: formula };
       isInserted = true;
       close();
-      inBackground(typeInto(desk, page, [typed], `example of ${picked?.one.name ?? ""} in ${cellName(block.from)}`));
+      inBackground(typeInto(desk, page, [typed], say`example of ${picked?.one.name ?? ""} in ${cellName(block.from)}`));
     };
     const look = (event: Event) => {
       wanted = (event.target as HTMLInputElement).value;
@@ -77,16 +77,16 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
     const text = desk.page.rows[desk.block.from.row]?.[desk.block.from.column] ?? "";
     return html`<div class="functions">
       <div class="function-search">
-        <label>Look for <input type="text" autofocus placeholder="a name, an argument, a source" .value=${wanted} @input=${look} @keydown=${walk} /></label>
-        <p class="soft" role="status">${shown.length === total(all) ? counted(shown.length, "function") : `${shown.length} of ${counted(total(all), "function")}`}</p>
-        <p class="soft">An example goes into ${cellName(desk.block.from)} on ${desk.page.name}${text ? ", in the place of what stands there; undo brings that back" : ""}.</p>
-        <button type="button" @click=${close}>Close</button>
+        <label>${say`Look for`} <input type="text" autofocus placeholder=${say`a name, an argument, a source`} .value=${wanted} @input=${look} @keydown=${walk} /></label>
+        <p class="soft" role="status">${shown.length === total(all) ? counted(shown.length, "function") : say`${shown.length} of ${counted(total(all), "function")}`}</p>
+        <p class="soft">${say`An example goes into ${cellName(desk.block.from)} on ${desk.page.name}${text ? say`, in the place of what stands there; undo brings that back` : ""}.`}</p>
+        <button type="button" @click=${close}>${say`Close`}</button>
       </div>
-      <nav class="function-list" aria-label="Functions by family" @keydown=${walk}>
+      <nav class="function-list" aria-label=${say`Functions by family`} @keydown=${walk}>
         ${found.map(({ name: family, functions }) => html`<h3>${family}</h3><ul>${repeat(functions, (one) => one.name, name)}</ul>`)}
-        ${found.length === 0 ? html`<p>No function says "${wanted}". Try one word of it, or a quantity such as "drop".</p>` : ""}
+        ${found.length === 0 ? html`<p>${say`No function says "${wanted}". Try one word of it, or a quantity such as "drop".`}</p>` : ""}
       </nav>
-      <div class="function-text" tabindex="0" role="region" aria-label="The chosen function">
+      <div class="function-text" tabindex="0" role="region" aria-label=${say`The chosen function`}>
         ${picked ? functionPage(picked.one, picked.family, whyNot(desk) ?? insert) : ""}
       </div>
     </div>`;

@@ -1,4 +1,5 @@
 // Past 150 lines: one dialog whose parts share what was detected and chosen.
+
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { isFormula } from "../../engine/content";
 import { addPage, replacePage } from "../../notebook/edit-pages";
@@ -7,16 +8,16 @@ import { Refusal } from "../../notebook/refusal";
 import { importRows, isDoubtful, type Meaning } from "../../notebook/table-cells";
 import { type Header, headers, likelyHeader, withHeader } from "../../notebook/table-change";
 import { detectShape, encodings, readTable, separators, type TableShape } from "../../notebook/table-in";
+import { counted, say } from "../../words/say";
 import type { Desk } from "../desk";
-import { counted } from "../shown/count-words";
 import { type DialogHandle, openDialog } from "./dialog";
 import { importChange, importPreview } from "./import-preview";
 import { choice, decimalNames, separatorNames, tick } from "./table-choices";
 
 const headerNames: Readonly<Record<Header, string>> = {
-  kept: "taken as it stands",
-  dropped: "left out",
-  replaced: "the page's own instead",
+  kept: say`taken as it stands`,
+  dropped: say`left out`,
+  replaced: say`the page's own instead`,
 };
 
 /** The table of a file before it is taken: as it was understood, everything changeable. */
@@ -51,35 +52,35 @@ class Import {
       this.refusal = "";
       handle.update();
     };
-    return html`<p><b>${this.file}</b>, ${counted(this.rows.length, "row")}, ${counted(this.rows[0]?.length ?? 0, "column")}. Nothing is taken until you say so.</p>
+    return html`<p><b>${this.file}</b>${say`, ${counted(this.rows.length, "row")}, ${counted(this.rows[0]?.length ?? 0, "column")}. Nothing is taken until you say so.`}</p>
       ${this.refusal ? html`<p class="short" role="alert">${this.refusal}</p>` : nothing}
       <div class="fields">
         ${choice(
-          "Between cells",
+          say`Between cells`,
           separators,
           this.shape.separator,
           (one) => separatorNames[one],
           (separator) => set(() => this.reshape({ ...this.shape, separator })),
         )}
         ${choice(
-          "Decimal sign",
+          say`Decimal sign`,
           [".", ","] as const,
           this.shape.decimal,
           (one) => decimalNames[one],
           (decimal) => set(() => this.reshape({ ...this.shape, decimal })),
         )}
         ${choice(
-          "Encoding",
+          say`Encoding`,
           encodings,
           this.shape.encoding,
           (one) => one,
           (encoding) => set(() => this.reshape({ ...this.shape, encoding })),
         )}
         ${choice(
-          "Goes",
+          say`Goes`,
           [false, true] as const,
           this.asNew,
-          (one) => (one ? "onto a new page" : `in place of ${this.desk.page.name}`),
+          (one) => (one ? say`onto a new page` : say`in place of ${this.desk.page.name}`),
           (asNew) =>
             set(() => {
               this.asNew = asNew;
@@ -87,7 +88,7 @@ class Import {
             }),
         )}
         ${choice(
-          "First row",
+          say`First row`,
           this.asNew ? (["kept", "dropped"] as const) : headers,
           this.header,
           (one) => headerNames[one],
@@ -98,7 +99,7 @@ class Import {
         )}
         ${
           this.asNew
-            ? html`<label>Name of the page <input .value=${this.name} @input=${(event: Event) => {
+            ? html`<label>${say`Name of the page`} <input .value=${this.name} @input=${(event: Event) => {
                 this.name = (event.target as HTMLInputElement).value;
               }} /></label>`
             : nothing
@@ -107,7 +108,7 @@ class Import {
       ${
         doubtful.length > 0
           ? html`<fieldset>
-              <legend>${doubtful[0]}${doubtful.length > 1 ? ` and ${doubtful.length - 1} more like it` : ""} can be read two ways</legend>
+              <legend>${say`${doubtful[0] ?? ""}${doubtful.length > 1 ? say` and ${doubtful.length - 1} more like it` : ""} can be read two ways`}</legend>
               ${(["point", "groups", "text"] as const).map(
                 (
                   meaning,
@@ -115,7 +116,7 @@ class Import {
                   set(() => {
                     this.doubtful = meaning;
                   })} />
-                  ${{ point: "the mark is the decimal sign", groups: "the mark stands between thousands", text: "keep them as text" }[meaning]}</label>`,
+                  ${{ point: say`the mark is the decimal sign`, groups: say`the mark stands between thousands`, text: say`keep them as text` }[meaning]}</label>`,
               )}
             </fieldset>`
           : nothing
@@ -123,7 +124,7 @@ class Import {
       ${
         formulas.length > 0
           ? tick(
-              `${counted(formulas.length, "cell begins", "cells begin")} with =: take ${formulas.length === 1 ? "it as a formula" : "them as formulas"}`,
+              say`${counted(formulas.length, "cell begins", "cells begin")} with =: take ${formulas.length === 1 ? say`it as a formula` : say`them as formulas`}`,
               this.formulas,
               (checked) =>
                 set(() => {
@@ -135,9 +136,9 @@ class Import {
       ${this.rows.length > 0 && !this.asNew ? importChange(taken, desk.page.rows, desk.page.name) : nothing}
       ${importPreview(taken, this.asNew ? undefined : desk.page.rows)}
       <div class="choices">
-        <button type="button" class="main" ?disabled=${waits} @click=${() => this.take(handle)}>Take the table</button>
-        <button type="button" @click=${handle.close}>Leave it</button>
-        ${waits && this.rows.length > 0 ? html`<span class="soft">Say first how the doubtful numbers are meant.</span>` : nothing}
+        <button type="button" class="main" ?disabled=${waits} @click=${() => this.take(handle)}>${say`Take the table`}</button>
+        <button type="button" @click=${handle.close}>${say`Leave it`}</button>
+        ${waits && this.rows.length > 0 ? html`<span class="soft">${say`Say first how the doubtful numbers are meant.`}</span>` : nothing}
       </div>`;
   }
 
@@ -182,21 +183,21 @@ class Import {
     const { desk } = this;
     const before = desk.page.name;
     try {
-      const isChanged = desk.live?.apply(`import of ${this.file}`, (notebook) => this.put(notebook), [
+      const isChanged = desk.live?.apply(say`import of ${this.file}`, (notebook) => this.put(notebook), [
         { page: desk.page.id, ...desk.block.from },
       ]);
       const added = this.asNew ? desk.notebook.pages.at(-1) : undefined;
       if (added) desk.go(added.id);
-      const where = added ? `the new page ${added.name}` : before;
+      const where = added ? say`the new page ${added.name}` : before;
       desk.say(
         isChanged
-          ? `${this.file} taken onto ${where}; undo brings back what was there.`
-          : `${this.file} holds what ${where} holds already.`,
+          ? say`${this.file} taken onto ${where}; undo brings back what was there.`
+          : say`${this.file} holds what ${where} holds already.`,
       );
       handle.close();
     } catch (problem) {
       if (!(problem instanceof Refusal)) throw problem;
-      this.refusal = `${problem.message} Nothing was changed.`;
+      this.refusal = say`${problem.message} Nothing was changed.`;
       handle.update();
     }
   }
@@ -205,5 +206,5 @@ class Import {
 /** Shows the table of a file and takes it when the person says so. A file that cannot be read leaves everything as it is. */
 export async function openImport(desk: Desk, file: File): Promise<void> {
   const one = new Import(desk, file.name, new Uint8Array(await file.arrayBuffer()));
-  await openDialog("Import a table", (handle) => one.show(handle), true);
+  await openDialog(say`Import a table`, (handle) => one.show(handle), true);
 }

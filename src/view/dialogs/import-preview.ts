@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { contentOf } from "../../engine/content";
 import type { Row } from "../../notebook/model";
 import { type TableChange, tableChange } from "../../notebook/table-change";
-import { counted } from "../shown/count-words";
+import { counted, say } from "../../words/say";
 
 const most = { rows: 14, columns: 40, letters: 200 };
 
@@ -14,13 +14,14 @@ const cellClass = (text: string, isOther: boolean): string => {
   return `${kind === "number" ? "right" : kind === "formula" ? "formula" : ""}${isOther ? " other" : ""}`;
 };
 
-const lines = (count: number, one: string): string =>
-  count === 0 ? "" : `, ${counted(Math.abs(count), one)} ${count > 0 ? "more" : "fewer"}`;
+/** What comes to the table or goes from it. */
+const more = (count: number, words: string): string =>
+  count === 0 ? "" : count > 0 ? say`, ${words} more` : say`, ${words} fewer`;
 
 /** What taking the table changes, in words. */
 function changeSentence({ cells, rows, columns }: TableChange, page: string): string {
-  if (cells === 0 && rows === 0 && columns === 0) return `${page} reads so already.`;
-  return `On ${page} ${counted(cells, "cell")} would read otherwise${lines(rows, "row")}${lines(columns, "column")}.`;
+  if (cells === 0 && rows === 0 && columns === 0) return say`${page} reads so already.`;
+  return say`On ${page} ${counted(cells, "cell")} would read otherwise${more(rows, counted(Math.abs(rows), "row"))}${more(columns, counted(Math.abs(columns), "column"))}.`;
 }
 
 /**
@@ -35,7 +36,7 @@ export function importPreview(
   if (rows.length === 0) return nothing;
   const shown = rows.slice(0, most.rows);
   const columns = rows[0]?.length ?? 0;
-  return html`<div class="preview" tabindex="0" role="region" aria-label="The table as it will be taken">
+  return html`<div class="preview" tabindex="0" role="region" aria-label=${say`The table as it will be taken`}>
     <table>
       <tbody>
         ${shown.map(
@@ -49,11 +50,11 @@ export function importPreview(
         )}
       </tbody>
     </table>
-    ${rows.length > shown.length ? html`<p class="soft">and ${counted(rows.length - shown.length, "more row")}</p>` : nothing}
-    ${columns > most.columns ? html`<p class="soft">and ${counted(columns - most.columns, "more column")} to the right</p>` : nothing}
+    ${rows.length > shown.length ? html`<p class="soft">${say`and ${counted(rows.length - shown.length, "more row")}`}</p>` : nothing}
+    ${columns > most.columns ? html`<p class="soft">${say`and ${counted(columns - most.columns, "more column")} to the right`}</p>` : nothing}
   </div>`;
 }
 
 /** What would change, beside the preview. */
 export const importChange = (rows: readonly Row[], before: readonly Row[], page: string): TemplateResult =>
-  html`<p class="soft">${changeSentence(tableChange(before, rows), page)} Cells that would differ are underlined.</p>`;
+  html`<p class="soft">${say`${changeSentence(tableChange(before, rows), page)} Cells that would differ are underlined.`}</p>`;

@@ -3,6 +3,7 @@ import { backTo } from "../../notebook/keeping/back-to";
 import type { Head } from "../../notebook/keeping/keeping";
 import type { State } from "../../notebook/keeping/kept";
 import { Refusal } from "../../notebook/refusal";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { mayLeave } from "../files/notebook-file";
@@ -20,7 +21,7 @@ export async function openNotebooks(desk: Desk, keeper: Keeper): Promise<void> {
   let refusal = "";
 
   await openDialog(
-    "Notebooks",
+    say`Notebooks`,
     ({ update, close }) => {
       const again = async () => {
         heads = await keeper.list();
@@ -46,27 +47,27 @@ export async function openNotebooks(desk: Desk, keeper: Keeper): Promise<void> {
         const isOpen = head.id === keeper.open?.id;
         const reads = isOpen && desk.closed !== undefined;
         return html`<li>
-          <span><b>${head.title}</b> <span class="soft">${time.format(head.changed)}, ${size(head.size)}${isOpen ? ", open" : ""}</span></span>
+          <span><b>${head.title}</b> <span class="soft">${time.format(head.changed)}, ${size(head.size)}${isOpen ? say`, open` : ""}</span></span>
           ${
             isOpen
               ? nothing
-              : html`<button type="button" @click=${act(async () => (await mayLeave(desk, head.title)) && keeper.show(head.id), true)}>Open</button>
-              <button type="button" @click=${act(() => keeper.remove(head.id))}>Delete</button>`
+              : html`<button type="button" @click=${act(async () => (await mayLeave(desk, head.title)) && keeper.show(head.id), true)}>${say`Open`}</button>
+              <button type="button" @click=${act(() => keeper.remove(head.id))}>${say`Delete`}</button>`
           }
-          ${reads ? html`<button type="button" @click=${act(() => keeper.show(head.id, true), true)}>Take over from the other window</button>` : nothing}
+          ${reads ? html`<button type="button" @click=${act(() => keeper.show(head.id, true), true)}>${say`Take over from the other window`}</button>` : nothing}
         </li>`;
       };
       const deletedLine = (head: Head): TemplateResult => html`<li>
-        <span>${head.title} <span class="soft">deleted ${time.format(head.deleted ?? 0)}</span></span>
-        <button type="button" @click=${act(() => keeper.restore(head.id))}>Restore</button>
-        <button type="button" @click=${act(() => keeper.erase(head.id))}>Erase for good</button>
+        <span>${head.title} <span class="soft">${say`deleted ${time.format(head.deleted ?? 0)}`}</span></span>
+        <button type="button" @click=${act(() => keeper.restore(head.id))}>${say`Restore`}</button>
+        <button type="button" @click=${act(() => keeper.erase(head.id))}>${say`Erase for good`}</button>
       </li>`;
       const kept = heads.filter(({ deleted }) => deleted === undefined);
       const deleted = heads.filter((head) => head.deleted !== undefined);
       const back = (seq: number, label: string) =>
         act(async () => {
           const state = await keeper.open?.stateAt(seq);
-          if (state) desk.apply(`back to: ${label}`, backTo(state));
+          if (state) desk.apply(say`back to: ${label}`, backTo(state));
         }, true);
       const name = (event: SubmitEvent) => {
         event.preventDefault();
@@ -81,43 +82,43 @@ export async function openNotebooks(desk: Desk, keeper: Keeper): Promise<void> {
       return html`
         ${desk.safety.sentence ? html`<p class=${desk.safety.kind === "kept" ? "soft" : "short"}>${desk.safety.sentence}.</p>` : nothing}
         ${refusal ? html`<p class="short" role="alert">${refusal}</p>` : nothing}
-        ${kept.length > 0 ? html`<h3>Kept in this browser</h3><ul class="option-list">${kept.map(line)}</ul>` : nothing}
-        <h3>Start from a worked notebook</h3>
+        ${kept.length > 0 ? html`<h3>${say`Kept in this browser`}</h3><ul class="option-list">${kept.map(line)}</ul>` : nothing}
+        <h3>${say`Start from a worked notebook`}</h3>
         <div class="choices">${shipped.map(
           ({ folder, title }) =>
             html`<button type="button" @click=${act(async () => {
               if (!(await mayLeave(desk, title))) return;
               desk.open(await shippedNotebook(folder));
-              desk.say(`${title} is open, as it was shipped.`);
+              desk.say(say`${title} is open, as it was shipped.`);
             }, true)}>${title}</button>`,
         )}</div>
         ${
           keeper.open
-            ? html`<h3>Versions of the open notebook</h3>
-              <form @submit=${name}><input name="version" aria-label="Name of a version" autocomplete="off" required />
-                <button type="submit">Keep this state under a name</button></form>
+            ? html`<h3>${say`Versions of the open notebook`}</h3>
+              <form @submit=${name}><input name="version" aria-label=${say`Name of a version`} autocomplete="off" required />
+                <button type="submit">${say`Keep this state under a name`}</button></form>
               <ul class="option-list">${keeper.open.versions.map(
                 (
                   version,
                 ) => html`<li><span>${version.name} <span class="soft">${time.format(version.when)}</span></span>
                   <button type="button" @click=${act(async () => {
                     const state = await keeper.open?.versionAt(version.number);
-                    if (state) desk.apply(`back to version ${version.name}`, backTo(state));
-                  }, true)}>Go back to it</button>
-                  <button type="button" @click=${act(async () => keeper.open?.dropVersion(version.number))}>Remove</button></li>`,
+                    if (state) desk.apply(say`back to version ${version.name}`, backTo(state));
+                  }, true)}>${say`Go back to it`}</button>
+                  <button type="button" @click=${act(async () => keeper.open?.dropVersion(version.number))}>${say`Remove`}</button></li>`,
               )}</ul>
-              <details><summary>The last ${states.length} states</summary>
+              <details><summary>${say`The last ${states.length} states`}</summary>
                 <ul class="option-list">${states.map(
                   (
                     { seq, when, label },
                     i,
                   ) => html`<li><span>${label} <span class="soft">${time.format(when)}</span></span>
-                    ${i === 0 ? html`<span class="soft">now</span>` : html`<button type="button" @click=${back(seq, label)}>Go back to it</button>`}</li>`,
+                    ${i === 0 ? html`<span class="soft">${say`now`}</span>` : html`<button type="button" @click=${back(seq, label)}>${say`Go back to it`}</button>`}</li>`,
                 )}</ul></details>`
             : nothing
         }
-        ${deleted.length > 0 ? html`<h3>Deleted, to be restored for 30 days</h3><ul class="option-list">${deleted.map(deletedLine)}</ul>` : nothing}
-        <div class="choices"><button type="button" class="main" @click=${close}>Close</button></div>`;
+        ${deleted.length > 0 ? html`<h3>${say`Deleted, to be restored for 30 days`}</h3><ul class="option-list">${deleted.map(deletedLine)}</ul>` : nothing}
+        <div class="choices"><button type="button" class="main" @click=${close}>${say`Close`}</button></div>`;
     },
     true,
   );

@@ -7,6 +7,7 @@ import { optionsOf } from "../../notebook/model";
 import { type LayoutName, layoutNames, layoutTitles } from "../../paper/layout-names";
 import { paperOf } from "../../paper/paper";
 import { type SheetSize, sheetSizes } from "../../paper/sheet-size";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { fileName, handOut } from "../files/hand-out";
@@ -40,13 +41,13 @@ function drawings(desk: Desk, option: string): TemplateResult | typeof nothing {
     const name = `${fileName(`${template.title} ${option}`)}.${kind}`;
     if (kind === "svg") handOut(name, templateSvg(template), "image/svg+xml");
     else handOut(name, templateDxf(template), "image/vnd.dxf");
-    desk.say(`${template.title} saved as ${name}, in millimetres.`);
+    desk.say(say`${template.title} saved as ${name}, in millimetres.`);
   };
-  return html`<h3>As drawings in one piece, in millimetres</h3>
+  return html`<h3>${say`As drawings in one piece, in millimetres`}</h3>
     ${templates.map(
       (template) => html`<div class="choices"><span>${template.title}</span>
-        <button type="button" aria-label=${`Save SVG: ${template.title}`} @click=${() => save(template, "svg")}>Save SVG</button>
-        <button type="button" aria-label=${`Save DXF: ${template.title}`} @click=${() => save(template, "dxf")}>Save DXF</button>
+        <button type="button" aria-label=${say`Save SVG: ${template.title}`} @click=${() => save(template, "svg")}>${say`Save SVG`}</button>
+        <button type="button" aria-label=${say`Save DXF: ${template.title}`} @click=${() => save(template, "dxf")}>${say`Save DXF`}</button>
       </div>`,
     )}`;
 }
@@ -55,7 +56,7 @@ function drawings(desk: Desk, option: string): TemplateResult | typeof nothing {
 export function openPaper(desk: Desk): Promise<void> {
   const options = optionsOf(desk.notebook);
   const choice: Choice = { layout: "job-sheet", option: options[0] ?? "", size: "A4" };
-  return openDialog("Sheets on paper", ({ update, close }) => {
+  return openDialog(say`Sheets on paper`, ({ update, close }) => {
     const { layout, option, size } = choice;
     const take = (change: Partial<Choice>) => {
       Object.assign(choice, change);
@@ -71,29 +72,29 @@ export function openPaper(desk: Desk): Promise<void> {
       if (sheets === undefined) return;
       const name = `${layout}-${fileName(option)}.html`;
       handOut(name, sheets, "text/html;charset=utf-8");
-      desk.say(`${layoutTitles[layout]} for ${option} saved as ${name}.`);
+      desk.say(say`${layoutTitles[layout]} for ${option} saved as ${name}.`);
     };
     if (options.length === 0) {
-      return html`<p>This notebook has no page with options, so there is nothing to lay out on paper.</p>
-        <div class="choices"><button type="button" class="main" @click=${close}>Close</button></div>`;
+      return html`<p>${say`This notebook has no page with options, so there is nothing to lay out on paper.`}</p>
+        <div class="choices"><button type="button" class="main" @click=${close}>${say`Close`}</button></div>`;
     }
     return html`<div class="units">
         ${choose(
-          "Layout",
+          say`Layout`,
           layoutNames,
           layout,
           (one) => layoutTitles[one],
           (one) => take({ layout: one }),
         )}
         ${choose(
-          "Option",
+          say`Option`,
           options,
           option,
           (one) => one,
           (one) => take({ option: one }),
         )}
         ${choose(
-          "Paper",
+          say`Paper`,
           sheetSizes,
           size,
           (one) => one,
@@ -102,14 +103,14 @@ export function openPaper(desk: Desk): Promise<void> {
       </div>
       <p class="soft">${
         layout === "templates"
-          ? "Print at 100 %, without fitting to the page, and measure the check bar on every sheet: 100 mm."
-          : "The sheets hold the numbers as they stand now; print them again after a change."
+          ? say`Print at 100 %, without fitting to the page, and measure the check bar on every sheet: 100 mm.`
+          : say`The sheets hold the numbers as they stand now; print them again after a change.`
       }</p>
       ${layout === "templates" ? drawings(desk, option) : nothing}
       <div class="choices">
-        <button type="button" class="main" @click=${print}>Print</button>
-        <button type="button" @click=${save}>Save as HTML</button>
-        <button type="button" @click=${close}>Close</button>
+        <button type="button" class="main" @click=${print}>${say`Print`}</button>
+        <button type="button" @click=${save}>${say`Save as HTML`}</button>
+        <button type="button" @click=${close}>${say`Close`}</button>
       </div>`;
   });
 }

@@ -1,11 +1,12 @@
 import { html, type TemplateResult } from "lit/html.js";
 import type { TableShape } from "../../notebook/table-in";
+import { say } from "../../words/say";
 
 export const separatorNames: Readonly<Record<TableShape["separator"], string>> = {
   ",": "comma",
-  ";": "semicolon",
+  ";": say`semicolon`,
   "\t": "tab",
-  "|": "upright line",
+  "|": say`upright line`,
 };
 
 export const decimalNames: Readonly<Record<TableShape["decimal"], string>> = { ".": "point", ",": "comma" };

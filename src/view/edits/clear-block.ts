@@ -1,5 +1,6 @@
 import { setCells } from "../../notebook/edit-cells";
 import { textAt } from "../../notebook/model";
+import { say } from "../../words/say";
 import { type Block, blockName, cellsOf } from "../block";
 import type { Desk } from "../desk";
 
@@ -8,7 +9,7 @@ export function clearBlock(desk: Desk, block: Block = desk.block): void {
   const { page } = desk;
   const cells = cellsOf(block).filter(({ row, column }) => textAt(page, row, column) !== "");
   desk.apply(
-    `emptying of ${blockName(block)}`,
+    say`emptying of ${blockName(block)}`,
     (notebook) =>
       setCells(
         notebook,

@@ -2,6 +2,7 @@ import { isFormula } from "../../engine/content";
 import { type CellText, setCells } from "../../notebook/edit-cells";
 import { type Page, textAt } from "../../notebook/model";
 import { shiftFormula } from "../../notebook/references";
+import { say } from "../../words/say";
 import { type Block, blockName, blockOf, cellsOf, edges, one } from "../block";
 import type { Desk } from "../desk";
 import { moveBlock } from "./move-block";
@@ -60,7 +61,7 @@ export class Clipboard {
     data.setData("text/plain", printTabText(values));
     data.setData(markType, mark);
     this.taken = { mark, page: page.id, block, texts, isCut };
-    this.desk.say(`${blockName(block)} ${isCut ? "is cut and moves when it is pasted" : "copied"}.`);
+    this.desk.say(`${blockName(block)} ${isCut ? say`is cut and moves when it is pasted` : say`copied`}.`);
   }
 
   async put(data: DataTransfer): Promise<void> {
@@ -76,7 +77,7 @@ export class Clipboard {
     const { top, left } = edges(desk.block);
     const from = edges(block);
     const target = blockOf({ top, left, bottom: top + from.bottom - from.top, right: left + from.right - from.left });
-    const label = `move of ${blockName(block)} to ${blockName(target)}`;
+    const label = say`move of ${blockName(block)} to ${blockName(target)}`;
     const home = desk.page.id;
     if (desk.apply(label, (notebook) => moveBlock(notebook, page, block, home, { row: top, column: left }), target)) {
       desk.select(target);
@@ -111,7 +112,7 @@ export class Clipboard {
   private write(page: Page, cells: readonly CellText[], target: Block): void {
     const { desk } = this;
     const { texts, taken } = withoutTakenKeys(page, cells);
-    if (desk.apply(`paste into ${blockName(target)}`, (notebook) => setCells(notebook, texts), target)) {
+    if (desk.apply(say`paste into ${blockName(target)}`, (notebook) => setCells(notebook, texts), target)) {
       desk.select(target);
       if (taken.length > 0) desk.say(takenSentence(taken));
     }
@@ -129,6 +130,6 @@ export class Clipboard {
       typed: rows[(cell.row - start.top) % rows.length]?.[(cell.column - start.left) % columns] ?? "",
     }));
     const block = cells.length === 1 && cells[0] ? one(cells[0]) : target;
-    await typeInto(desk, desk.page, cells, `paste into ${blockName(target)}`, block);
+    await typeInto(desk, desk.page, cells, say`paste into ${blockName(target)}`, block);
   }
 }

@@ -2,6 +2,7 @@ import { isFormula } from "../../engine/content";
 import { type CellText, setCells } from "../../notebook/edit-cells";
 import { type Page, textAt } from "../../notebook/model";
 import { shiftFormula } from "../../notebook/references";
+import { say } from "../../words/say";
 import { type Block, blockName, blockOf, cellsOf, edges } from "../block";
 import type { Desk } from "../desk";
 import { takenSentence, withoutTakenKeys } from "./taken-keys";
@@ -32,7 +33,7 @@ export function fillBlock(desk: Desk, source: Block, target: Block): void {
     right: Math.max(a.right, b.right),
   });
   const { texts, taken } = withoutTakenKeys(page, filledTexts(page, source, target));
-  if (desk.apply(`fill of ${blockName(target)}`, (notebook) => setCells(notebook, texts), whole)) {
+  if (desk.apply(say`fill of ${blockName(target)}`, (notebook) => setCells(notebook, texts), whole)) {
     desk.select(whole);
     if (taken.length > 0) desk.say(takenSentence(taken));
   }
@@ -43,7 +44,10 @@ export function fillSelection(desk: Desk, direction: "down" | "right"): void {
   const { top, left, bottom, right } = edges(desk.block);
   const isDown = direction === "down";
   if (isDown ? top === bottom : left === right) {
-    desk.say(`Select the cell to repeat and the cells ${isDown ? "below" : "to its right"}, then fill.`, "refused");
+    desk.say(
+      say`Select the cell to repeat and the cells ${isDown ? "below" : say`to its right`}, then fill.`,
+      "refused",
+    );
     return;
   }
   const source = blockOf(isDown ? { top, left, bottom: top, right } : { top, left, bottom, right: left });

@@ -1,5 +1,6 @@
 import type { CellText } from "../../notebook/edit-cells";
 import { isOptionPage, lead, type Page } from "../../notebook/model";
+import { say } from "../../words/say";
 
 /**
  * A key names one row of its page: copies of it are written without.
@@ -27,4 +28,4 @@ export function withoutTakenKeys(page: Page, texts: readonly CellText[]): { text
 export const takenSentence = (taken: readonly string[]): string =>
   taken.length === 0
     ? ""
-    : `Left without a key, because a key names one row of its page: ${[...new Set(taken)].join(", ")}. Give the new rows keys of their own.`;
+    : say`Left without a key, because a key names one row of its page: ${[...new Set(taken)].join(", ")}. Give the new rows keys of their own.`;

@@ -2,6 +2,7 @@ import type { CellText } from "../../notebook/edit-cells";
 import { setCells } from "../../notebook/edit-cells";
 import { isOptionPage, type Page } from "../../notebook/model";
 import type { Meaning } from "../../notebook/table-cells";
+import { say } from "../../words/say";
 import { type Block, type Cell, cellName, one } from "../block";
 import type { Desk } from "../desk";
 import { askMeaning } from "../dialogs/ask-meaning";
@@ -15,9 +16,9 @@ export interface TypedCell extends Cell {
 
 /** Why a cell cannot be typed into, or nothing. */
 export function closedCell(desk: Desk, page: Page, cell: Cell): string | undefined {
-  if (isOptionPage(page) && cell.row === 0) return "The header names the options; rename an option instead.";
+  if (isOptionPage(page) && cell.row === 0) return say`The header names the options; rename an option instead.`;
   return desk.live?.isSpilled({ page: page.id, ...cell })
-    ? `${cellName(cell)} shows part of a result that begins in another cell; change the formula there.`
+    ? say`${cellName(cell)} shows part of a result that begins in another cell; change the formula there.`
     : undefined;
 }
 

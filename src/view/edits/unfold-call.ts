@@ -1,8 +1,8 @@
 import { firstOption } from "../../notebook/model";
 import { type UnfoldedCall, unfoldCall } from "../../notebook/unfold";
+import { counted, say } from "../../words/say";
 import { cellOf, one } from "../block";
 import type { Desk } from "../desk";
-import { counted } from "../shown/count-words";
 
 /** Puts the steps of a function that the selected row calls as rows in its place, as one step. */
 export function unfoldSelected(desk: Desk, name: string | undefined): void {
@@ -10,11 +10,11 @@ export function unfoldSelected(desk: Desk, name: string | undefined): void {
   const { row, column } = cellOf(block);
   const definition = name === undefined ? undefined : desk.live?.find(name);
   if (!definition) {
-    desk.say("This cell calls no named function that could be unfolded; choose one that does.", "refused");
+    desk.say(say`This cell calls no named function that could be unfolded; choose one that does.`, "refused");
     return;
   }
   let made: UnfoldedCall | undefined;
-  const isMade = desk.apply(`${definition.name} unfolded`, (notebook) => {
+  const isMade = desk.apply(say`${definition.name} unfolded`, (notebook) => {
     made = unfoldCall(notebook, page.id, row, definition);
     return made.notebook;
   });
@@ -22,6 +22,6 @@ export function unfoldSelected(desk: Desk, name: string | undefined): void {
   const { first, count, row: now } = made;
   desk.select(one({ row: now, column: Math.max(firstOption, column) }));
   desk.say(
-    `${definition.name} is unfolded into ${counted(count, "row")}, ${first + 1} to ${first + count}; undo brings it back.`,
+    say`${definition.name} is unfolded into ${counted(count, "row")}, ${first + 1} to ${first + count}; undo brings it back.`,
   );
 }

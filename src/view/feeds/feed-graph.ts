@@ -3,10 +3,10 @@ import { repeat } from "lit/directives/repeat.js";
 import { html, nothing, svg, type TemplateResult } from "lit/html.js";
 import type { LiveNotebook } from "../../notebook/live";
 import { type Position, pageById } from "../../notebook/model";
+import { counted, say } from "../../words/say";
 import { cellName, one } from "../block";
 import { type CellMark, markKey } from "../cell-marks";
 import type { Desk } from "../desk";
-import { counted } from "../shown/count-words";
 import { type FeedNode, fedNodes, feedingNodes } from "./feed-nodes";
 import { broken, fitted, type NodeWords, nodeWords } from "./feed-words";
 
@@ -98,14 +98,14 @@ export class FeedGraph {
       list.reduce((sum, { node }) => sum + (node.kind === "range" ? 0 : node.kind === "more" ? node.count : 1), 0);
     const [feeding, fed] = [cells(left), cells(right)];
     const back = this.trail.at(-1);
-    return html`<section class="feeds" aria-label="Fed by and feeds" @focusin=${() => this.inside(true)} @focusout=${(event: FocusEvent) => this.inside((event.currentTarget as Element).contains(event.relatedTarget as Node | null))}>
+    return html`<section class="feeds" aria-label=${say`Fed by and feeds`} @focusin=${() => this.inside(true)} @focusout=${(event: FocusEvent) => this.inside((event.currentTarget as Element).contains(event.relatedTarget as Node | null))}>
       <div class="choices">
-        ${back ? html`<button type="button" @click=${() => this.back()}>Back to ${this.name(back)}</button>` : nothing}
-        <button type="button" aria-pressed=${this.isPinned ? "true" : "false"} @click=${() => this.pin()}>Show in the cells</button>
+        ${back ? html`<button type="button" @click=${() => this.back()}>${say`Back to ${this.name(back)}`}</button>` : nothing}
+        <button type="button" aria-pressed=${this.isPinned ? "true" : "false"} @click=${() => this.pin()}>${say`Show in the cells`}</button>
       </div>
-      <p class="ends"><span>Fed by ${feeding === 0 ? "nothing" : counted(feeding, "cell")}</span><span>Feeds ${fed === 0 ? "nothing" : counted(fed, "cell")}</span></p>
+      <p class="ends"><span>${say`Fed by ${feeding === 0 ? say`nothing` : counted(feeding, "cell")}`}</span><span>${say`Feeds ${fed === 0 ? say`nothing` : counted(fed, "cell")}`}</span></p>
       ${this.drawing(at, left, right, column)}
-      <p class="soft" id="feed-keys">Arrow keys walk, Enter goes to the cell, Backspace goes back.</p>
+      <p class="soft" id="feed-keys">${say`Arrow keys walk, Enter goes to the cell, Backspace goes back.`}</p>
     </section>`;
   }
 
@@ -125,7 +125,7 @@ export class FeedGraph {
         .map((one) => wire(column, downLeft + one.y + one.height / 2, from)),
       ...right.map((one) => wire(from + middle + gap, downRight + one.y + one.height / 2, from + middle)),
     ];
-    const spoken = `${cellName(at)} in the middle, ${left.length === 0 ? "nothing feeds it" : "what feeds it at the left"}, ${right.length === 0 ? "it feeds nothing" : "what it feeds at the right"}`;
+    const spoken = say`${cellName(at)} in the middle, ${left.length === 0 ? say`nothing feeds it` : say`what feeds it at the left`}, ${right.length === 0 ? say`it feeds nothing` : say`what it feeds at the right`}`;
     const isCurrent = (id: string) => (this.current === "" ? id === "self" : id === this.current);
     const node = (x: number, down: number, way: string) => (one: Placed) => {
       const { words, inset, lines } = one;
@@ -142,12 +142,12 @@ export class FeedGraph {
     const id = ({ node: { id: own } }: Placed) => own;
     return html`<svg class="feed-graph" viewBox="0 0 ${width} ${height}" style=${`max-width: ${width}px`} role="group" aria-label=${spoken} aria-describedby="feed-keys" @keydown=${(event: KeyboardEvent) => this.key(event, left, right)}>
       ${wires.map((path) => svg`<path class="wire" d=${path} />`)}
-      ${repeat(left, id, node(0, downLeft, "Fed by"))}
-      <g class="node self" role="button" tabindex=${isCurrent("self") ? "0" : "-1"} data-id="self" aria-label=${`${this.name(at)}, the selected cell`} transform="translate(${from} ${centre - 14})" @click=${this.toCells} @focus=${() => this.reach("self")}>
+      ${repeat(left, id, node(0, downLeft, say`Fed by`))}
+      <g class="node self" role="button" tabindex=${isCurrent("self") ? "0" : "-1"} data-id="self" aria-label=${say`${this.name(at)}, the selected cell`} transform="translate(${from} ${centre - 14})" @click=${this.toCells} @focus=${() => this.reach("self")}>
         <rect width=${middle} height="28" rx="2" />
         <text x=${middle / 2} y="18" text-anchor="middle">${cellName(at)}</text>
       </g>
-      ${repeat(right, id, node(from + middle + gap, downRight, "Feeds"))}
+      ${repeat(right, id, node(from + middle + gap, downRight, say`Feeds`))}
     </svg>`;
   }
 
@@ -270,8 +270,8 @@ export class FeedGraph {
         if (node.kind === "cell") marks.set(markKey(node.at.page, node.at.row, node.at.column), mark);
     };
     if (isOn) {
-      put(fedNodes(notebook, at, all), { kind: "fed", words: `fed by ${cellName(at)}` });
-      put(feedingNodes(notebook, at, all), { kind: "feeding", words: `feeds ${cellName(at)}` });
+      put(fedNodes(notebook, at, all), { kind: "fed", words: say`fed by ${cellName(at)}` });
+      put(feedingNodes(notebook, at, all), { kind: "feeding", words: say`feeds ${cellName(at)}` });
     }
     // The side is being drawn now; the cells are drawn after it.
     setTimeout(() => this.desk.marks.set("feeds", marks));

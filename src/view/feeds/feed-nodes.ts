@@ -2,6 +2,7 @@ import { isFormula } from "../../engine/content";
 import { cellsOf, feedsOf } from "../../notebook/feeds";
 import { type Notebook, type Position, pageById, textAt } from "../../notebook/model";
 import { referencesOf } from "../../notebook/references";
+import { say } from "../../words/say";
 import { blockName } from "../block";
 
 /** A place in the graph: a cell, the head of a range with its cells below, or what stands for cells not shown yet. */
@@ -52,7 +53,7 @@ export function feedingNodes(notebook: Notebook, at: Position, open: ReadonlySet
     if (!first || !last) return [];
     if (cells.length === 1) return listed("in", idOf("in", first), [first], open);
     const words = blockName({ from: cells[0] ?? first, to: last });
-    const list = `range ${first.page} ${words}`;
+    const list = say`range ${first.page} ${words}`;
     return [
       { kind: "range", id: list, at: cells[0] ?? first, words, count: cells.length },
       ...listed("in", list, fresh, open, true),

@@ -1,6 +1,7 @@
 import { cellName } from "../../notebook/cell-name";
 import type { LiveNotebook } from "../../notebook/live";
 import { type Position, pageById } from "../../notebook/model";
+import { say } from "../../words/say";
 import { cellName as cellText } from "../block";
 import { textWidth } from "../grid/text-width";
 import { rowDecimals } from "../shown/row-decimals";
@@ -18,23 +19,23 @@ export interface NodeWords {
 function worth(live: LiveNotebook, at: Position): string {
   const page = pageById(live.notebook, at.page);
   const value = live.value(at);
-  if (!page || value.kind === "blank") return "blank";
-  if (value.kind === "error") return "no value";
+  if (!page || value.kind === "blank") return say`blank`;
+  if (value.kind === "error") return say`no value`;
   return worthText(value, rowUnits(live.notebook, page, at.row), rowDecimals(live, page, at.row));
 }
 
 /** The words of a node as seen from a cell: what stands on another page or in another option says so. */
 export function nodeWords(live: LiveNotebook, home: Position, node: FeedNode): NodeWords {
   if (node.kind === "more") {
-    const words = `${node.count} more cells`;
-    return { title: `${words} …`, below: "", spoken: `${words}, Enter shows them` };
+    const words = say`${node.count} more cells`;
+    return { title: `${words} …`, below: "", spoken: say`${words}, Enter shows them` };
   }
   const name = cellName(live.notebook, node.at);
   const from = cellName(live.notebook, home);
   const page = node.at.page === home.page ? "" : `${name?.page ?? ""} `;
   if (node.kind === "range") {
-    const words = `${page}${node.words}, ${node.count} cells`;
-    return { title: words, below: "", spoken: `range ${words}` };
+    const words = say`${page}${node.words}, ${node.count} cells`;
+    return { title: words, below: "", spoken: say`range ${words}` };
   }
   const option = name?.option && name.option !== from?.option ? ` ${name.option}` : "";
   const cell = cellText(node.at);

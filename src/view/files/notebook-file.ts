@@ -1,5 +1,6 @@
 import { Refusal } from "../../notebook/refusal";
 import { packNotebook, unpackNotebook } from "../../notebook/zip";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { askReplace } from "../dialogs/ask-replace";
 import { fileName, handOut } from "./hand-out";
@@ -13,7 +14,7 @@ export function saveNotebook(desk: Desk): boolean {
   }
   handOut(`${fileName(desk.notebook.about.title)}.zip`, packNotebook(desk.notebook), "application/zip");
   desk.saved();
-  desk.say("Notebook saved as a zip of its CSV files.");
+  desk.say(say`Notebook saved as a zip of its CSV files.`);
   return true;
 }
 
@@ -31,9 +32,9 @@ export async function openNotebook(desk: Desk, file: File): Promise<void> {
     const notebook = unpackNotebook(new Uint8Array(await file.arrayBuffer()));
     if (!(await mayLeave(desk, notebook.about.title))) return;
     desk.open(notebook);
-    desk.say(`${notebook.about.title} is open.`);
+    desk.say(say`${notebook.about.title} is open.`);
   } catch (problem) {
     if (!(problem instanceof Refusal)) throw problem;
-    desk.say(`${file.name}: ${problem.message} The open notebook is unchanged.`, "refused");
+    desk.say(say`${file.name}: ${problem.message} The open notebook is unchanged.`, "refused");
   }
 }

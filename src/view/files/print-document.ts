@@ -1,3 +1,5 @@
+import { say } from "../../words/say";
+
 /**
  * Prints a whole document through a frame that is not seen; the browser asks for printer and pages.
  *
@@ -7,7 +9,7 @@ export function printDocument(text: string): Promise<void> {
   document.querySelector("iframe.to-print")?.remove();
   const frame = document.createElement("iframe");
   frame.className = "to-print";
-  frame.title = "The sheets that are being printed";
+  frame.title = say`The sheets that are being printed`;
   frame.setAttribute("aria-hidden", "true");
   frame.tabIndex = -1;
   // A frame that is not displayed at all has no pages to print.

@@ -7,6 +7,7 @@ import { sourceLine } from "../../formula/source";
 import { symbolText } from "../../formula/symbol-name";
 import type { Value } from "../../formula/value";
 import { exampleFormula } from "../../notebook/proof-page";
+import { say } from "../../words/say";
 import { careMark } from "../marks";
 import { shownValue, stepLine } from "../panels/call-steps";
 import { unitText, withUnit } from "../shown/unit-text";
@@ -14,7 +15,7 @@ import { unitText, withUnit } from "../shown/unit-text";
 type Example = AnyDefinition["examples"][number];
 
 const unitWord = (unit: string): string =>
-  unit === "1" ? "plain number" : unit === "any" ? "any unit" : unit === "text" ? "text" : unitText(unit);
+  unit === "1" ? say`plain number` : unit === "any" ? say`any unit` : unit === "text" ? "text" : unitText(unit);
 
 /** What is allowed, its unit as it is printed. */
 const limits = (argument: Argument): string =>
@@ -32,14 +33,14 @@ function call({ name, args }: AnyDefinition): string {
 }
 
 const argumentRows = ({ args }: AnyDefinition): TemplateResult => html`<table class="facts">
-  <thead><tr><th scope="col">Argument</th><th scope="col">Unit</th><th scope="col">What it is</th><th scope="col">Allowed</th><th scope="col">Left out</th></tr></thead>
+  <thead><tr><th scope="col">${say`Argument`}</th><th scope="col">${say`Unit`}</th><th scope="col">${say`What it is`}</th><th scope="col">${say`Allowed`}</th><th scope="col">${say`Left out`}</th></tr></thead>
   <tbody>${Object.entries(args).map(
     ([name, argument]) => html`<tr>
       <th scope="row">${words(name)}</th>
       <td>${unitWord("unit" in argument ? argument.unit : "text")}</td>
       <td>${argument.about}</td>
       <td>${limits(argument)}</td>
-      <td>${defaultOf(argument) === undefined ? "must be given" : `taken as ${defaultOf(argument)}`}</td>
+      <td>${defaultOf(argument) === undefined ? say`must be given` : say`taken as ${String(defaultOf(argument))}`}</td>
     </tr>`,
   )}</tbody>
 </table>`;
@@ -47,7 +48,7 @@ const argumentRows = ({ args }: AnyDefinition): TemplateResult => html`<table cl
 const constantRows = ({ constants = {} }: AnyDefinition): TemplateResult | typeof nothing =>
   Object.keys(constants).length === 0
     ? nothing
-    : html`<h4>Constants</h4>
+    : html`<h4>${say`Constants`}</h4>
       <ul class="plain">${Object.entries(constants).map(
         ([name, { value, unit, about, source }]) =>
           html`<li><span class="formula">${symbolText(name)} = ${withUnit(String(value), unit)}</span> ${about}; <span class="soft">${sourceLine(source)}</span></li>`,
@@ -65,8 +66,8 @@ function example(definition: AnyDefinition, one: Example, insert: (formula: stri
   return html`<li>
     <p class="formula">${formula}</p>
     <p>${given.join(", ")}</p>
-    <p><b>= ${shownValue(result, unit)}</b> <span class="soft">published: ${expected}; ${sourceLine(one.source)}</span></p>
-    <button type="button" aria-label=${`Insert ${formula}`} @click=${() => insert(formula)}>Insert this example</button>
+    <p><b>= ${shownValue(result, unit)}</b> <span class="soft">${say`published: ${expected}; ${sourceLine(one.source)}`}</span></p>
+    <button type="button" aria-label=${say`Insert ${formula}`} @click=${() => insert(formula)}>${say`Insert this example`}</button>
   </li>`;
 }
 
@@ -85,20 +86,20 @@ export function functionPage(
     <h3 id="function-title">${title}</h3>
     <p class="soft">${family}</p>
     <p class="formula call">=${call(definition)}</p>
-    <p>Gives ${unitWord(resultUnit(definition))}.</p>
+    <p>${say`Gives ${unitWord(resultUnit(definition))}.`}</p>
     ${caution ? html`<p class="care">${careMark}<span>${caution}</span></p>` : nothing}
     ${argumentRows(definition)}
-    <h4>Mathematics</h4>
+    <h4>${say`Mathematics`}</h4>
     <ol class="steps">${mathematicsOf(definition).map(stepLine)}</ol>
     ${constantRows(definition)}
-    <h4>Where it holds</h4>
+    <h4>${say`Where it holds`}</h4>
     <p>${valid}</p>
-    <h4>Sources</h4>
+    <h4>${say`Sources`}</h4>
     <ul class="plain">${sources.map((source) => html`<li>${sourceLine(source)}</li>`)}</ul>
-    <h4>Worked ${examples.length === 1 ? "example" : "examples"}</h4>
+    <h4>${say`Worked ${examples.length === 1 ? say`example` : say`examples`}`}</h4>
     ${typeof insert === "string" ? html`<p class="soft">${insert}</p>` : nothing}
     <ul class="examples" ?inert=${!put}>${one(first)}</ul>
-    <details><summary>${name}, the first example step by step</summary><ol class="steps">${numbers.map(stepLine)}</ol></details>
-    ${more.length > 0 ? html`<details><summary>${more.length} more</summary><ul class="examples" ?inert=${!put}>${more.map(one)}</ul></details>` : nothing}
+    <details><summary>${say`${name}, the first example step by step`}</summary><ol class="steps">${numbers.map(stepLine)}</ol></details>
+    ${more.length > 0 ? html`<details><summary>${say`${more.length} more`}</summary><ul class="examples" ?inert=${!put}>${more.map(one)}</ul></details>` : nothing}
   </article>`;
 }

@@ -2,7 +2,8 @@ import { contentOf, isFormula } from "../../engine/content";
 import type { LiveNotebook } from "../../notebook/live";
 import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
 import { rowKind } from "../../notebook/rows";
-import { outcomeAt, outcomeWords } from "../../notebook/verdict";
+import { outcomeAt, outcomeInCell } from "../../notebook/verdict";
+import { say } from "../../words/say";
 import { rowUnits } from "../shown/row-units";
 import { unitText } from "../shown/unit-text";
 import { valueText } from "../shown/value-text";
@@ -46,17 +47,9 @@ export interface Look {
 
 const blank: Look = { shape: "blank", text: "" };
 
-/** Short enough for a cell: `holds, 12 %`, `short by 8 %`. */
-const inCell = (words: string): string =>
-  words
-    .replace(" to spare", "")
-    .replace("less than ", "< ")
-    .replace("falls short by", "short by")
-    .replace(", nothing", ", 0 %");
-
 function failure(value: { readonly sentence: string; readonly from: string }): Look {
-  const sentence = value.from ? `${value.sentence} (from ${value.from})` : value.sentence;
-  return { shape: "error", text: value.from ? `see ${value.from}` : value.sentence, sentence };
+  const sentence = value.from ? say`${value.sentence} (from ${value.from})` : value.sentence;
+  return { shape: "error", text: value.from ? say`see ${value.from}` : value.sentence, sentence };
 }
 
 /** Words longer than this may run over several lines; sentences stand to the left. */
@@ -98,7 +91,7 @@ function optionLook(live: LiveNotebook, page: Page, row: number, column: number,
     // The shape says that it is open; the words say why.
     if (outcome.kind === "open")
       return { shape: "open", text: outcome.why, sentence: outcome.why, isRight, isWrapped: true };
-    return { shape: outcome.kind, text: inCell(outcomeWords(outcome)), margin: outcome.margin, isRight };
+    return { shape: outcome.kind, text: outcomeInCell(outcome), margin: outcome.margin, isRight };
   }
   const isSpilled = text === "" && live.isSpilled(at);
   if (text === "" && !isSpilled)

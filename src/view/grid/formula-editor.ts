@@ -1,5 +1,6 @@
 import { TextEditor } from "handsontable/editors/textEditor";
 import { columnsOf, type Page } from "../../notebook/model";
+import { say } from "../../words/say";
 import { type Cell, cellName } from "../block";
 import { type Desk, firstLine } from "../desk";
 import { choicesAt } from "../edits/as-typed";
@@ -45,7 +46,7 @@ export function formulaEditor(
         const other = document.activeElement?.matches("input, select, textarea") && document.activeElement !== field;
         if (!this.isOpened() && this.hot.isListening() && !other) select();
       };
-      field.setAttribute("aria-label", "Cell");
+      field.setAttribute("aria-label", say`Cell`);
       field.addEventListener("input", () => this.takeInput());
       field.spellcheck = false;
     }
@@ -72,7 +73,7 @@ export function formulaEditor(
       super.open();
       const { page } = desk;
       const home: Cell = { row: (this.row ?? 0) + firstLine(page), column: this.col ?? 0 };
-      this.TEXTAREA.setAttribute("aria-label", `Text of ${cellName(home)}`);
+      this.TEXTAREA.setAttribute("aria-label", say`Text of ${cellName(home)}`);
       this.pointed = undefined;
       this.typing?.stop();
       const typing = new FormulaTyping(this.TEXTAREA, {

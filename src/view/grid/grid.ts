@@ -1,10 +1,12 @@
 // Past 150 lines: the grid's instance, its settings and the hooks that share it are one thing.
+
 import Handsontable from "handsontable/base";
 import { registerEditor } from "handsontable/editors";
 import { Autofill, ManualColumnResize, registerPlugin } from "handsontable/plugins";
 import type { Change } from "../../notebook/live";
 import type { Page } from "../../notebook/model";
 import { anyMissing } from "../../notebook/unfilled";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { type Block, type Cell, cellName, edges, one } from "../block";
 import type { Desk } from "../desk";
@@ -61,7 +63,7 @@ export class Grid {
     openMenu: (x: number, y: number) => void,
   ) {
     registerEditor(
-      "formula",
+      say`formula`,
       formulaEditor(desk, functions, (row, column, text) => this.take([[row, column, undefined, text]])),
     );
     this.layOut = new LayOut(desk, clipboard, host);
@@ -76,7 +78,7 @@ export class Grid {
     host.addEventListener("click", () => {
       if (!this.isEditing && !host.contains(document.activeElement)) setTimeout(() => this.hot.unlisten());
     });
-    this.hot.rootElement.setAttribute("aria-label", "Cells of the page");
+    this.hot.rootElement.setAttribute("aria-label", say`Cells of the page`);
     desk.subscribe((happening) => {
       if (happening.kind === "change") this.follow(happening.change);
       else if (happening.kind === "selection") this.select(this.desk.block);
@@ -144,7 +146,7 @@ export class Grid {
       imeFastEdit: true,
       autoWrapRow: true,
       wordWrap: false,
-      editor: "formula",
+      editor: say`formula`,
       sanitizer: () => "",
       renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) =>
         paintCell(td, layOut.look(row, column), layOut.marks(row, column)),
@@ -354,7 +356,7 @@ export class Grid {
       clearBlock(this.desk);
       return;
     }
-    const label = typed.length === 1 ? `value of ${cellName(first)}` : `values of ${typed.length} cells`;
+    const label = typed.length === 1 ? say`value of ${cellName(first)}` : say`values of ${typed.length} cells`;
     const block = typed.length === 1 ? one(first) : this.desk.block;
     inBackground(typeInto(this.desk, this.layOut.page, typed, label, block));
   }

@@ -1,4 +1,5 @@
 import type { Standing } from "../../notebook/keeping/standing";
+import { say } from "../../words/say";
 
 /** How safe the work is, and what the person reads of it. */
 export interface Safety {
@@ -10,13 +11,13 @@ export interface Safety {
 export function safetyOf(standing: Standing): Safety {
   switch (standing.kind) {
     case "kept":
-      return { kind: "kept", sentence: "Kept in this browser" };
+      return { kind: "kept", sentence: say`Kept in this browser` };
     case "keeping":
-      return { kind: "keeping", sentence: "Keeping …" };
+      return { kind: "keeping", sentence: say`Keeping …` };
     case "reads":
       return {
         kind: "closed",
-        sentence: standing.behind ? `${standing.sentence} It was changed there since.` : standing.sentence,
+        sentence: standing.behind ? say`${standing.sentence} It was changed there since.` : standing.sentence,
       };
     default:
       return { kind: "refused", sentence: standing.sentence };

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { ExplainedArgument, ExplainedStep, Explanation, Mathematics } from "../../formula/explanation";
 import type { Value } from "../../formula/value";
 import type { NamedCall } from "../../notebook/named-calls";
+import { say } from "../../words/say";
 import { careMark, cornerMark } from "../marks";
 import { numberText } from "../shown/number-text";
 import { withUnit } from "../shown/unit-text";
@@ -10,7 +11,7 @@ import { withUnit } from "../shown/unit-text";
 /** A value of a function with its unit; a range says how many cells it has. */
 export function shownValue(value: Value | undefined, unit: string): string {
   if (value === undefined) return "";
-  if (typeof value === "object") return `${value.length} cells`;
+  if (typeof value === "object") return say`${value.length} cells`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return typeof value === "number" ? withUnit(numberText(value), unit) : value;
 }
@@ -23,7 +24,7 @@ const set = (mathematics: Mathematics): TemplateResult =>
 export function stepLine(one: ExplainedStep): TemplateResult {
   const { kind, symbols, numbers, value, unit, why, words, source, refusal } = one;
   return html`<li class=${refusal ? "stops" : ""}>
-    ${kind === "require" ? html`<p class="why">must hold:</p>` : nothing}
+    ${kind === "require" ? html`<p class="why">${say`must hold:`}</p>` : nothing}
     ${set(symbols)} ${numbers ? set(numbers) : nothing}
     ${value === undefined ? nothing : html`<p class="result">= ${shownValue(value, unit)}</p>`}
     <p class="why">${why}${words ? html`. ${words}` : nothing}</p>
@@ -35,7 +36,7 @@ export function stepLine(one: ExplainedStep): TemplateResult {
 const argument = ({ words, about, value, unit, by, refusal }: ExplainedArgument): TemplateResult => html`<tr>
   <th scope="row">${words}</th>
   <td>${refusal ? html`<span class="short">${cornerMark} ${refusal}</span>` : shownValue(value, unit)}</td>
-  <td class="soft">${about}${by === "default" ? ", left out" : ""}</td>
+  <td class="soft">${about}${by === "default" ? say`, left out` : ""}</td>
 </tr>`;
 
 const rests = ({ constants, valid, sources, caution }: Explanation): TemplateResult => html`${constants.map(
@@ -60,15 +61,15 @@ export function callSteps(
   const title = explanation?.title ?? name;
   return html`<section class="call">
     <h3>${title}${explanation?.result === undefined ? nothing : html`: ${shownValue(explanation.result, explanation.unit)}`}</h3>
-    <p class="formula soft">${about ? html`<button type="button" class="quiet formula" title="Look it up" aria-haspopup="dialog" @click=${() => about(name)}>${name}</button>` : name}${used ? "" : ", in a branch that is not taken now"}${unfold ? html` <button type="button" class="quiet" title="Its steps as rows of plain formulas (Ctrl+Alt+U)" @click=${() => unfold(name)}>Unfold into rows</button>` : nothing}</p>
+    <p class="formula soft">${about ? html`<button type="button" class="quiet formula" title=${say`Look it up`} aria-haspopup="dialog" @click=${() => about(name)}>${name}</button>` : name}${used ? "" : say`, in a branch that is not taken now`}${unfold ? html` <button type="button" class="quiet" title=${say`Its steps as rows of plain formulas (Ctrl+Alt+U)`} @click=${() => unfold(name)}>${say`Unfold into rows`}</button>` : nothing}</p>
     ${refusal ? html`<p class="short">${cornerMark} ${refusal}</p>` : nothing}
     ${
       explanation
         ? html`<table class="given">
-              <caption class="unseen">What the function was given</caption>
+              <caption class="unseen">${say`What the function was given`}</caption>
               <tbody>${explanation.arguments.map(argument)}</tbody>
             </table>
-            <ol class="steps" tabindex="0" aria-label="Steps">${explanation.steps.map(stepLine)}</ol>
+            <ol class="steps" tabindex="0" aria-label=${say`Steps`}>${explanation.steps.map(stepLine)}</ol>
             ${rests(explanation)}`
         : nothing
     }

@@ -1,7 +1,9 @@
 // Past 150 lines: one line of the screen, whose typing and showing share their state.
+
 import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { firstOption, isOptionPage, lead, type Page, pageById, textAt } from "../../notebook/model";
 import { rowEntry } from "../../notebook/row-entry";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { type Cell, cellName, one } from "../block";
 import type { Desk } from "../desk";
@@ -41,7 +43,7 @@ export class CellLine {
     private readonly backToGrid: () => void,
   ) {
     this.element.className = "cell-line";
-    this.element.setAttribute("aria-label", "Selected cell");
+    this.element.setAttribute("aria-label", say`Selected cell`);
     this.where.className = "where";
     this.worth.className = "worth";
     this.sentence.className = "sentence";
@@ -69,7 +71,7 @@ export class CellLine {
     if (!this.origin) this.field.value = typedText(this.desk.notebook, page, cell);
     const closed = closedCell(this.desk, page, cell);
     this.field.readOnly = closed !== undefined;
-    this.field.setAttribute("aria-label", `What was typed in ${cellName(cell)}`);
+    this.field.setAttribute("aria-label", say`What was typed in ${cellName(cell)}`);
     render(this.place(page, cell), this.where);
     render(this.value(page, cell), this.worth);
     render(html`${closed ?? this.about(page, cell)}${this.laid(page, cell)}`, this.sentence);
@@ -88,7 +90,7 @@ export class CellLine {
     const { live } = this.desk;
     if (!live) return "";
     const value = live.value({ page: page.id, ...cell });
-    if (value.kind === "error") return html`<span class="short">${cornerMark} no value</span>`;
+    if (value.kind === "error") return html`<span class="short">${cornerMark} ${say`no value`}</span>`;
     const units = rowUnits(live.notebook, page, cell.row);
     const isNumber = isOptionPage(page) && cell.column >= firstOption;
     return worthText(value, isNumber ? units : { ...units, unit: "" }, rowDecimals(live, page, cell.row));
@@ -108,7 +110,7 @@ export class CellLine {
     const { live, notebook } = this.desk;
     const value = live?.value({ page: page.id, ...cell });
     if (value?.kind === "error") {
-      const from = value.from ? ` It begins in ${value.from}.` : "";
+      const from = value.from ? say` It begins in ${value.from}.` : "";
       return html`<span class="short">${cornerMark} ${value.sentence.replace(/^[a-z]/, (first) => first.toUpperCase())}.${from}</span>`;
     }
     if (!isOptionPage(page))
@@ -124,17 +126,17 @@ export class CellLine {
       ((low !== undefined && value.value < low) || (high !== undefined && value.value > high));
     const limits =
       low !== undefined && high !== undefined
-        ? `plausible ${shown(low)} to ${withUnit(shown(high), unit)}`
+        ? say`plausible ${shown(low)} to ${withUnit(shown(high), unit)}`
         : low !== undefined
-          ? `plausible from ${withUnit(shown(low), unit)}`
+          ? say`plausible from ${withUnit(shown(low), unit)}`
           : high !== undefined
-            ? `plausible up to ${withUnit(shown(high), unit)}`
+            ? say`plausible up to ${withUnit(shown(high), unit)}`
             : "";
     const basis = page.rows[cell.row]?.[lead.basis];
     const words = value?.kind === "text" && value.text.length > 20 && cell.column >= firstOption ? value.text : "";
     if (words) return words;
-    return html`${isOutside ? html`<span class="open">${openMark} Outside what is ${limits}: check it.</span> ` : nothing}
-      ${basis ? `Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? `One of ${choices.map((choice) => toType(String(choice))).join(", ")}.` : ""}`;
+    return html`${isOutside ? html`<span class="open">${openMark} ${say`Outside what is ${limits}: check it.`}</span> ` : nothing}
+      ${basis ? say`Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? say`One of ${choices.map((choice) => toType(String(choice))).join(", ")}.` : ""}`;
   }
 
   private begin(): void {
@@ -169,7 +171,7 @@ export class CellLine {
     if (origin && page) {
       if (page.id !== this.desk.page.id) this.desk.select(one(origin.cell), page.id);
       if (typed !== origin.text)
-        inBackground(typeInto(this.desk, page, [{ ...origin.cell, typed }], `value of ${cellName(origin.cell)}`));
+        inBackground(typeInto(this.desk, page, [{ ...origin.cell, typed }], say`value of ${cellName(origin.cell)}`));
     }
     this.update();
   }

@@ -3,6 +3,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { type Figure, isDrawn } from "../../figures/figure";
 import type { FigureName } from "../../figures/kinds";
 import { firstOption, isOptionPage, type Notebook, optionsOf } from "../../notebook/model";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { capital } from "../shown/count-words";
@@ -46,11 +47,11 @@ export class Drawings {
     };
     const choice =
       names.length > 1
-        ? html`<select aria-label="Which drawing" @change=${pick}>
+        ? html`<select aria-label=${say`Which drawing`} @change=${pick}>
             ${names.map((one) => html`<option ?selected=${one === name}>${capital(one)}</option>`)}
           </select>`
         : nothing;
-    return html`<h2>Drawing ${choice}</h2>
+    return html`<h2>${say`Drawing`} ${choice}</h2>
       <figure>
         ${isDrawn(figure) ? html`<div class="drawing">${unsafeHTML(figure.svg)}</div>` : html`<p class="soft">${figure.sentence}</p>`}
         <figcaption class="soft">${isDrawn(figure) ? `${this.option}. ${figure.title}.` : nothing}</figcaption>

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { setNote } from "../../notebook/edit-pages";
 import type { Page } from "../../notebook/model";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 
@@ -42,7 +43,7 @@ export class Notes {
       this.update();
       document.querySelector<HTMLElement>("#note-text")?.focus();
     };
-    return html`<h2>Notes <button type="button" class="quiet" ?disabled=${!this.desk.live} @click=${edit}>${text ? "Edit notes" : "Write notes"}</button></h2>
+    return html`<h2>${say`Notes`} <button type="button" class="quiet" ?disabled=${!this.desk.live} @click=${edit}>${text ? say`Edit notes` : say`Write notes`}</button></h2>
       ${text ? html`<div class="notes">${this.nodes(text)}</div>` : nothing}`;
   }
 
@@ -55,19 +56,19 @@ export class Notes {
       event.preventDefault();
       const note = String(new FormData(event.currentTarget as HTMLFormElement).get("note") ?? "");
       this.editing = undefined;
-      this.desk.apply(`notes of ${page.name}`, (notebook) => setNote(notebook, page.name, note));
+      this.desk.apply(say`notes of ${page.name}`, (notebook) => setNote(notebook, page.name, note));
       this.update();
     };
     const key = (event: KeyboardEvent) => {
       if (event.key === "Escape") done();
     };
-    return html`<h2>Notes</h2>
+    return html`<h2>${say`Notes`}</h2>
       <form class="note-form" @submit=${save} @keydown=${key}>
-        <label for="note-text">Notes of ${page.name}, in Markdown</label>
+        <label for="note-text">${say`Notes of ${page.name}, in Markdown`}</label>
         <textarea id="note-text" name="note" rows="14" .value=${text}></textarea>
         <div class="choices">
-          <button type="submit" class="main">Keep</button>
-          <button type="button" @click=${done}>Leave as it was</button>
+          <button type="submit" class="main">${say`Keep`}</button>
+          <button type="button" @click=${done}>${say`Leave as it was`}</button>
         </div>
       </form>`;
   }

@@ -1,10 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { LiveNotebook } from "../../notebook/live";
 import type { Page } from "../../notebook/model";
+import { counted, say } from "../../words/say";
 import type { Desk } from "../desk";
 import { cornerMark, openMark, ringMark } from "../marks";
 import { proofsOf } from "../proofs";
-import { counted } from "../shown/count-words";
 import type { OptionStanding, Standing } from "../standing";
 
 /** More options than this are summed up in words alone. */
@@ -14,8 +14,11 @@ const total = (standings: readonly OptionStanding[], which: "short" | "open"): n
   standings.reduce((sum, standing) => sum + standing[which].length, 0);
 
 const standingWords = (short: number, open: number): string => {
-  const parts = [short > 0 ? `${short} ${short === 1 ? "falls" : "fall"} short` : "", open > 0 ? `${open} open` : ""];
-  return parts.filter(Boolean).join(", ") || "all hold";
+  const parts = [
+    short > 0 ? (short === 1 ? say`${short} falls short` : say`${short} fall short`) : "",
+    open > 0 ? say`${open} open` : "",
+  ];
+  return parts.filter(Boolean).join(", ") || say`all hold`;
 };
 
 const markOf = ({ short, open }: OptionStanding): TemplateResult =>
@@ -41,8 +44,8 @@ function proofState(live: LiveNotebook, page: Page): TemplateResult | typeof not
   if (!proofs) return nothing;
   const { agree, differ } = proofs;
   return differ > 0
-    ? html`<small class="short">${cornerMark} ${differ} of ${agree + differ} differ</small>`
-    : html`<small class="holds">${ringMark} ${agree} of ${agree} agree</small>`;
+    ? html`<small class="short">${cornerMark} ${say`${differ} of ${agree + differ} differ`}</small>`
+    : html`<small class="holds">${ringMark} ${say`${agree} of ${agree} agree`}</small>`;
 }
 
 /** The pages in the order of the job, each with how its checks stand for every option. */

@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from "lit/html.js";
+import { say } from "../../words/say";
 
 const least = 260;
 const most = 720;
@@ -35,11 +36,11 @@ export const divider = (): TemplateResult => html`<div
   role="separator"
   tabindex="0"
   aria-orientation="vertical"
-  aria-label="Width of the right side"
+  aria-label=${say`Width of the right side`}
   aria-valuemin=${least}
   aria-valuemax=${most}
   aria-valuenow=${usual}
-  title="Drag, or use the arrow keys"
+  title=${say`Drag, or use the arrow keys`}
   @pointerdown=${drag}
   @dblclick=${() => set(usual)}
   @keydown=${key}

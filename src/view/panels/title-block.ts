@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Notebook } from "../../notebook/model";
 import { unitChoice } from "../../notebook/unit-choice";
+import { say } from "../../words/say";
 import { unitText } from "../shown/unit-text";
 
 /** `fuseRule` or `fuse_rule` -> `fuse rule`. */
@@ -13,7 +14,7 @@ const spoken = (name: string): string =>
 /** What a setting says; a group of settings is spelled out. */
 function settingText(value: unknown): string {
   if (typeof value === "string" || typeof value === "number") return String(value);
-  if (typeof value === "boolean") return value ? "yes" : "no";
+  if (typeof value === "boolean") return value ? say`yes` : say`no`;
   if (Array.isArray(value)) return value.map(settingText).join(", ");
   if (value === null || typeof value !== "object") return "";
   return Object.entries(value)
@@ -29,7 +30,7 @@ function unitsText(notebook: Notebook): string {
   const others = Object.values(unitChoice(notebook)).filter(
     (unit) => !["mm", "m", "N", "kg", "degC", "mm2"].includes(unit),
   );
-  return others.length === 0 ? "metric, as in each row" : `metric, shown in ${others.map(unitText).join(", ")}`;
+  return others.length === 0 ? say`metric, as in each row` : say`metric, shown in ${others.map(unitText).join(", ")}`;
 }
 
 /** The block at the foot of a drawing: what job, which revision, by which rules. */
@@ -40,10 +41,9 @@ export function titleBlock(notebook: Notebook): TemplateResult {
   const settings = Object.entries(others).map(([name, value]) => cell(spoken(name), settingText(value)));
   return html`<dl class="title-block">
     ${cell("job", about.title)} ${cell("revision", about.revision)} ${cell("date", about.date)}
-    ${cell("units", `${unitsText(notebook)}; decimal point`)} ${settings}
-    <div class="aid"><dt>note</dt><dd>
-      Planning aid. The boat's and the equipment's builder, class or national rules, local codes and licensed practice
-      decide.
+    ${cell("units", say`${unitsText(notebook)}; decimal point`)} ${settings}
+    <div class="aid"><dt>${say`note`}</dt><dd>
+      ${say`Planning aid. The boat's and the equipment's builder, class or national rules, local codes and licensed practice decide.`}
     </dd></div>
   </dl>`;
 }

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { redo, undo } from "../edits/back";
 import type { Wishes } from "../wishes";
@@ -25,22 +26,22 @@ export function tools(
   };
   const opens = (name: string, open: () => void) =>
     html`<button type="button" ?disabled=${!desk.live} aria-haspopup="dialog" @click=${open}>${name}</button>`;
-  return html`<div class="tools" role="group" aria-label="Changes">
-    <button type="button" class="step" ?disabled=${!steps?.undo} title=${steps?.undo ? `Undo ${steps.undo} (Ctrl+Z)` : "Nothing to undo"} @click=${() => undo(desk)}>
-      ${arrow(false)} Undo<span class="what">${steps?.undo ? ` ${steps.undo}` : ""}</span>
+  return html`<div class="tools" role="group" aria-label=${say`Changes`}>
+    <button type="button" class="step" ?disabled=${!steps?.undo} title=${steps?.undo ? say`Undo ${steps.undo} (Ctrl+Z)` : say`Nothing to undo`} @click=${() => undo(desk)}>
+      ${arrow(false)} ${say`Undo`}<span class="what">${steps?.undo ? ` ${steps.undo}` : ""}</span>
     </button>
-    <button type="button" class="step" ?disabled=${!steps?.redo} title=${steps?.redo ? `Redo ${steps.redo} (Ctrl+Y)` : "Nothing to redo"} @click=${() => redo(desk)}>
-      ${arrow(true)} Redo<span class="what">${steps?.redo ? ` ${steps.redo}` : ""}</span>
+    <button type="button" class="step" ?disabled=${!steps?.redo} title=${steps?.redo ? say`Redo ${steps.redo} (Ctrl+Y)` : say`Nothing to redo`} @click=${() => redo(desk)}>
+      ${arrow(true)} ${say`Redo`}<span class="what">${steps?.redo ? ` ${steps.redo}` : ""}</span>
     </button>
-    <button type="button" ?disabled=${!desk.live} aria-haspopup="menu" @click=${(event: Event) => menuUnder(event.currentTarget as HTMLElement)}>Rows and cells</button>
-    ${isTrainee ? nothing : opens("Options", wishes.options)} ${isTrainee ? nothing : opens("Studies", wishes.studies)}
-    ${opens("Units", wishes.units)}
-    ${isTrainee ? nothing : opens("Paper", wishes.paper)}
-    ${opens("Functions", () => wishes.functions())}
+    <button type="button" ?disabled=${!desk.live} aria-haspopup="menu" @click=${(event: Event) => menuUnder(event.currentTarget as HTMLElement)}>${say`Rows and cells`}</button>
+    ${isTrainee ? nothing : opens(say`Options`, wishes.options)} ${isTrainee ? nothing : opens(say`Studies`, wishes.studies)}
+    ${opens(say`Units`, wishes.units)}
+    ${isTrainee ? nothing : opens(say`Paper`, wishes.paper)}
+    ${opens(say`Functions`, () => wishes.functions())}
     ${
       isTrainee
         ? nothing
-        : html`<button type="button" ?disabled=${!desk.live} aria-pressed=${beside === "Audit" ? "true" : "false"} @click=${wishes.audit}>Audit</button>`
+        : html`<button type="button" ?disabled=${!desk.live} aria-pressed=${beside === say`Audit` ? "true" : "false"} @click=${wishes.audit}>${say`Audit`}</button>`
     }
   </div>`;
 }

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { type Check, outcomeWords } from "../../notebook/verdict";
+import { type Check, outcomeAmount } from "../../notebook/verdict";
+import { say, sayAround } from "../../words/say";
 import { cornerMark, openMark, ringMark } from "../marks";
 import { capital, countWord } from "../shown/count-words";
 import type { OptionStanding } from "../standing";
@@ -16,13 +17,11 @@ const list = (checks: readonly Check[], part: (check: Check) => TemplateResult):
     .slice(0, mostLinks)
     .map(
       (check, i) => html`${i > 0 ? ", " : ""}${part(check)}`,
-    )}${checks.length > mostLinks ? `, and ${countWord(checks.length - mostLinks)} more` : ""}`;
+    )}${checks.length > mostLinks ? say`, and ${countWord(checks.length - mostLinks)} more` : ""}`;
 
-/** `falls short by 8 %` -> `by 8 %`, since the line has said that it falls short. */
-const amount = (check: Check): string =>
-  outcomeWords(check.outcome)
-    .replace(/^falls short /, "")
-    .replace(/^open: /, "");
+/** `one falls short`, `two fall short`. */
+const shortCount = (count: number): string =>
+  count === 1 ? say`${countWord(count)} falls short` : say`${countWord(count)} fall short`;
 
 const lowerFirst = (text: string): string =>
   /^[A-Z][a-z]/.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text;
@@ -41,25 +40,23 @@ function least(checks: readonly Check[]): Check | undefined {
 }
 
 function sentence({ checks, short, open }: OptionStanding, select: (check: Check) => void): TemplateResult {
-  if (checks.length === 0) return html`<span class="soft">no check applies</span>`;
+  if (checks.length === 0) return html`<span class="soft">${say`no check applies`}</span>`;
   if (short.length === 0 && open.length === 0) {
     const tightest = least(checks);
-    return html`<span class="holds">${ringMark} ${checks.length === 1 ? "one check, it holds" : `all ${countWord(checks.length)} hold`}${
+    return html`<span class="holds">${ringMark} ${checks.length === 1 ? say`one check, it holds` : say`all ${countWord(checks.length)} hold`}${
       tightest
-        ? html`; the least is ${link(tightest, outcomeWords(tightest.outcome).replace(/^holds/, ""), select)}`
+        ? html`${sayAround`; the least is ${link(tightest, `, ${outcomeAmount(tightest.outcome)}`, select)}`}`
         : nothing
     }</span>`;
   }
   const shortWords =
     short.length === 0
       ? nothing
-      : html`<span class="short">${cornerMark} ${countWord(short.length)} ${short.length === 1 ? "falls" : "fall"} short:
-        ${list(short, (check) => link(check, amount(check), select))}</span>`;
+      : html`<span class="short">${cornerMark} ${shortCount(short.length)}: ${list(short, (check) => link(check, outcomeAmount(check.outcome), select))}</span>`;
   const openWords =
     open.length === 0
       ? nothing
-      : html`<span class="open">${openMark} ${countWord(open.length)} open:
-        ${list(open, (check) => link(check, `(${amount(check)})`, select))}</span>`;
+      : html`<span class="open">${openMark} ${say`${countWord(open.length)} open`}: ${list(open, (check) => link(check, `(${outcomeAmount(check.outcome)})`, select))}</span>`;
   return html`${shortWords} ${openWords}`;
 }
 
@@ -75,9 +72,9 @@ export function verdictLines(
   const holding = standings.length - failing.length;
   return html`<dl class="verdict">
     ${failing.slice(0, mostLines - 1).map(line)}
-    <div><dt>Others</dt><dd>
-      ${holding > 0 ? html`<span class="holds">${ringMark} ${capital(countWord(holding))} of ${standings.length} hold</span>` : nothing}
-      ${failing.length >= mostLines ? html`<span class="short">${cornerMark} ${countWord(failing.length - mostLines + 1)} more fall short or stand open</span>` : nothing}
+    <div><dt>${say`Others`}</dt><dd>
+      ${holding > 0 ? html`<span class="holds">${ringMark} ${say`${capital(countWord(holding))} of ${standings.length} hold`}</span>` : nothing}
+      ${failing.length >= mostLines ? html`<span class="short">${cornerMark} ${say`${countWord(failing.length - mostLines + 1)} more fall short or stand open`}</span>` : nothing}
     </dd></div>
   </dl>`;
 }

@@ -2,9 +2,9 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { LiveNotebook } from "../../notebook/live";
 import { type Page, type Position, pageById } from "../../notebook/model";
 import { type NamedValue, type Working, workingOf } from "../../notebook/working";
+import { counted, say } from "../../words/say";
 import type { Cell } from "../block";
 import { cornerMark } from "../marks";
-import { counted } from "../shown/count-words";
 import { rowDecimals } from "../shown/row-decimals";
 import { asHeld, rowUnits } from "../shown/row-units";
 import { isMargin } from "../shown/unit-text";
@@ -16,7 +16,7 @@ import { cellLink } from "./cell-link";
 const mostOpen = 8;
 
 function worth(live: LiveNotebook, { at, value, unit }: NamedValue): string {
-  if (value.kind === "error") return "no value";
+  if (value.kind === "error") return say`no value`;
   const page = pageById(live.notebook, at.page);
   if (!page) return worthText(value, asHeld(unit));
   return worthText(value, rowUnits(live.notebook, page, at.row), rowDecimals(live, page, at.row));
@@ -43,7 +43,7 @@ function cells(
   const item = (one: NamedValue) =>
     html`<li>${cellLink(one.page, one.at, name(one), () => go(one.at))} <span class="soft">${worth(live, one)}</span></li>`;
   return html`<details ?open=${!isDrawn && list.length <= mostOpen}>
-    <summary>${title} ${counted(list.length, "cell")}${isDrawn ? ", as a list" : ""}</summary>
+    <summary>${title} ${counted(list.length, "cell")}${isDrawn ? say`, as a list` : ""}</summary>
     <ul>${list.map(item)}</ul>
   </details>`;
 }
@@ -80,18 +80,18 @@ export function working(
   const isDrawn = beside.graph !== undefined;
   const state =
     value.kind === "blank"
-      ? " is empty"
+      ? say` is empty`
       : value.kind === "error"
-        ? " has no value"
+        ? say` has no value`
         : html`${value.kind === "number" && isMargin(one.unit) ? ": " : " = "}<b>${worth(live, one)}</b>`;
   return html`<div class="working">
     <p class="sum"><b>${what}</b>${state}</p>
-    ${value.kind === "error" ? html`<p class="short">${cornerMark} ${value.sentence}${value.from ? html` (from ${value.from})` : nothing}</p>` : nothing}
+    ${value.kind === "error" ? html`<p class="short">${cornerMark} ${value.sentence}${value.from ? html` ${say`(from ${value.from})`}` : nothing}</p>` : nothing}
     ${formula(one)}
-    ${option && basis ? html`<p class="why">${kind === "input" ? "typed in; " : ""}basis: ${basis}</p>` : nothing}
+    ${option && basis ? html`<p class="why">${say`${kind === "input" ? say`typed in; ` : ""}basis: ${basis}`}</p>` : nothing}
     ${note ? html`<p class="why">${note}</p>` : nothing}
     ${beside.graph ?? nothing}
     ${one.calls.map((call) => callSteps(call, beside.about, option ? beside.unfold : undefined))}
-    ${cells("Fed by", one, one.parts, live, go, isDrawn)} ${cells("Feeds", one, one.usedBy, live, go, isDrawn)}
+    ${cells(say`Fed by`, one, one.parts, live, go, isDrawn)} ${cells(say`Feeds`, one, one.usedBy, live, go, isDrawn)}
   </div>`;
 }

@@ -1,5 +1,6 @@
 import type { CellValue } from "../../engine/value";
 import { outcomeOf, outcomeWords } from "../../notebook/verdict";
+import { say } from "../../words/say";
 import { numberText } from "./number-text";
 import type { RowUnits } from "./row-units";
 import { isMargin, withUnit } from "./unit-text";
@@ -18,7 +19,7 @@ export function valueText(value: CellValue, decimals?: number): string {
     case "number":
       return numberText(value.value, decimals);
     case "flag":
-      return value.value ? "yes" : "no";
+      return value.value ? say`yes` : say`no`;
     case "error":
       return value.sentence;
     default:

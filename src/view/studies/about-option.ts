@@ -1,12 +1,13 @@
 import type { TemplateResult } from "lit/html.js";
 import { optionsOf } from "../../notebook/model";
+import { say } from "../../words/say";
 import type { Bench } from "./bench";
 import { byPage, choose, chooseFrom } from "./choose";
 
 /** Chooses the option that is studied. */
 export const chooseOption = (bench: Bench, changed: () => void): TemplateResult =>
   choose(
-    "Option",
+    say`Option`,
     optionsOf(bench.desk.notebook).map((name) => ({ value: name, label: name })),
     bench.option,
     (option) => {
@@ -18,7 +19,7 @@ export const chooseOption = (bench: Bench, changed: () => void): TemplateResult 
 /** Chooses the result that is looked at. */
 export function chooseResult(bench: Bench, changed: () => void): TemplateResult {
   const results = bench.results();
-  return chooseFrom("Result", byPage(results), bench.resultRow().name, (name) => {
+  return chooseFrom(say`Result`, byPage(results), bench.resultRow().name, (name) => {
     bench.result = name;
     changed();
   });

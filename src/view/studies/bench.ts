@@ -5,6 +5,7 @@ import type { AskWishes } from "../../study/client";
 import type { Studies, StudyName } from "../../study/messages";
 import { cellOf, checkRows, columnOf, keyedRows, optionName, quantityOf, type StudyRow } from "../../study/rows";
 import { type Subject, subjectOf } from "../../study/subject";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { StudyTalk } from "./talk";
 
@@ -48,7 +49,7 @@ export class Bench {
   resultRow(): StudyRow {
     const results = this.results();
     const found = results.find(({ name }) => name === this.result) ?? results[0];
-    if (!found) throw new Refusal(`${this.option} has no row that is calculated to a number.`);
+    if (!found) throw new Refusal(say`${this.option} has no row that is calculated to a number.`);
     this.result = found.name;
     return found;
   }
@@ -64,7 +65,7 @@ export class Bench {
   /** Chains are walked once for each question, as long as the cells stay as they are. @throws Refusal */
   subject(rows: readonly StudyRow[], column = this.column): Subject {
     const { live } = this.desk;
-    if (!live) throw new Refusal("The notebook is not calculated yet.");
+    if (!live) throw new Refusal(say`The notebook is not calculated yet.`);
     if (this.of !== live.notebook.pages) {
       this.of = live.notebook.pages;
       this.subjects = new Map();

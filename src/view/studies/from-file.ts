@@ -1,4 +1,5 @@
 // Past 150 lines: a file's options as they were understood, and both ways to take them.
+
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { isOptionPage, optionsOf } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
@@ -10,9 +11,9 @@ import { type OptionResults, placesIn } from "../../study/options/run";
 import { checkRows, rowsNamed, type StudyRow } from "../../study/rows";
 import type { Subject } from "../../study/subject";
 import { valueWords } from "../../study/words";
+import { counted, say } from "../../words/say";
 import { inBackground } from "../background";
 import { chooseFile, handOut } from "../files/hand-out";
-import { counted } from "../shown/count-words";
 import { chooseOption } from "./about-option";
 import type { Bench, Part } from "./bench";
 import { choose } from "./choose";
@@ -28,7 +29,7 @@ const checks = "checks";
 
 /** Many options from one CSV file, a boat a row: as columns of the notebook, or only calculated. */
 export class FromFile implements Part {
-  readonly name = "Options from a file";
+  readonly name = say`Options from a file`;
   private file: { readonly name: string; readonly bytes: Uint8Array } | undefined;
   private rows: string;
   private done = "";
@@ -62,19 +63,19 @@ export class FromFile implements Part {
       (typeof table === "string"
         ? table
         : table
-          ? `${this.file?.name}: ${counted(table.options.length, "option")}, ${counted(table.rows.length, "input")} each; everything else as for ${option}.`
-          : "The first column is option, the others Page.key of inputs, a unit in square brackets if you like: Supply.run [m]. An option a line; an empty cell keeps the value of the option below.");
+          ? say`${this.file?.name ?? ""}: ${counted(table.options.length, "option")}, ${counted(table.rows.length, "input")} each; everything else as for ${option}.`
+          : say`The first column is option, the others Page.key of inputs, a unit in square brackets if you like: Supply.run [m]. An option a line; an empty cell keeps the value of the option below.`);
     return html`<form class="ask" @submit=${(event: Event) => this.submit(event, table)}>
-        <button type="button" @click=${() => inBackground(this.choose())}>Choose a CSV file …</button>
+        <button type="button" @click=${() => inBackground(this.choose())}>${say`Choose a CSV file …`}</button>
         ${chooseOption(this.bench, changed)}
         ${choose(
-          "Results",
+          say`Results`,
           [
             ...desk.notebook.pages
               .filter(isOptionPage)
-              .map(({ name }) => ({ value: `${name}.*`, label: `page ${name}` })),
-            { value: checks, label: "checks of all pages" },
-            { value: "*.*", label: "all rows" },
+              .map(({ name }) => ({ value: `${name}.*`, label: say`page ${name}` })),
+            { value: checks, label: say`checks of all pages` },
+            { value: "*.*", label: say`all rows` },
           ],
           this.rows,
           (rows) => {
@@ -82,8 +83,8 @@ export class FromFile implements Part {
             changed();
           },
         )}
-        ${this.running.button("Calculate only", typeof table !== "object")}
-        <button type="button" ?disabled=${typeof table !== "object"} @click=${() => typeof table === "object" && this.take(table)}>Take them in as option columns</button>
+        ${this.running.button(say`Calculate only`, typeof table !== "object")}
+        <button type="button" ?disabled=${typeof table !== "object"} @click=${() => typeof table === "object" && this.take(table)}>${say`Take them in as option columns`}</button>
       </form>
       ${typeof table === "string" && !this.running.isRunning ? html`<p class="verdict-line short" role="alert">${table}</p>` : this.running.line(hint)}
       ${answer ? this.results(answer) : nothing}`;
@@ -145,21 +146,21 @@ export class FromFile implements Part {
     const holding = results.filter(({ results: values }) =>
       places.every((i) => Number(values[i]) >= 0 && typeof values[i] === "number"),
     );
-    const held = places.length === 0 ? "" : `; every check among them holds for ${holding.length}`;
-    return `${counted(results.length, "option")} calculated, ${counted(subject.results.length, "row")} each${held}.`;
+    const held = places.length === 0 ? "" : say`; every check among them holds for ${holding.length}`;
+    return say`${counted(results.length, "option")} calculated, ${counted(subject.results.length, "row")} each${held}.`;
   }
 
   private take(table: OptionTable): void {
     const { desk, option } = this.bench;
     const name = this.file?.name ?? "";
     const before = optionsOf(desk.notebook).length;
-    const isTaken = desk.apply(`options of ${name}`, (notebook) => addOptions(notebook, table, option));
+    const isTaken = desk.apply(say`options of ${name}`, (notebook) => addOptions(notebook, table, option));
     this.running.clear();
     if (isTaken) {
       this.file = undefined;
-      this.done = `${counted(optionsOf(desk.notebook).length - before, "option")} of ${name} taken in as columns, one step that undo takes back.`;
+      this.done = say`${counted(optionsOf(desk.notebook).length - before, "option")} of ${name} taken in as columns, one step that undo takes back.`;
       this.update();
-    } else this.running.say(`${desk.notice.sentence} Nothing was changed.`, true);
+    } else this.running.say(say`${desk.notice.sentence} Nothing was changed.`, true);
   }
 
   private results(answer: Answer): TemplateResult {
@@ -167,12 +168,12 @@ export class FromFile implements Part {
     const save = () => {
       const text = [...printOptions({ subject, results: () => results })].join("");
       handOut("options-results.csv", text, "text/csv;charset=utf-8");
-      this.running.say("Saved as options-results.csv: option, then Page.key columns, full precision.");
+      this.running.say(say`Saved as options-results.csv: option, then Page.key columns, full precision.`);
     };
-    return html`<div class="choices"><button type="button" @click=${save}>Save the results as CSV</button>
-        <span class="soft">${results.length > mostShown ? `The first ${mostShown} are shown; the file holds all.` : nothing}</span></div>
-      <div class="study-table" tabindex="0" role="region" aria-label="Results of the options"><table>
-        <thead><tr><th scope="col">Option</th>${subject.results.map(({ name, quantity }) => html`<th scope="col" class="right" title=${name}>${quantity}</th>`)}</tr></thead>
+    return html`<div class="choices"><button type="button" @click=${save}>${say`Save the results as CSV`}</button>
+        <span class="soft">${results.length > mostShown ? say`The first ${mostShown} are shown; the file holds all.` : nothing}</span></div>
+      <div class="study-table" tabindex="0" role="region" aria-label=${say`Results of the options`}><table>
+        <thead><tr><th scope="col">${say`Option`}</th>${subject.results.map(({ name, quantity }) => html`<th scope="col" class="right" title=${name}>${quantity}</th>`)}</tr></thead>
         <tbody>${results
           .slice(0, mostShown)
           .map(

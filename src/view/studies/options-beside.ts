@@ -1,4 +1,5 @@
 // Past 150 lines: the choices and the table that they make stand on one screen.
+
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { inFixedInk } from "../../figures/draw/ink";
 import { isDrawn } from "../../figures/figure";
@@ -10,6 +11,7 @@ import { checkRows, keyedRows, quantityOf, rowsNamed, type StudyRow } from "../.
 import { sideBySideSentence } from "../../study/sentences";
 import { type SideBySide, type SideRow, sideBySide } from "../../study/side-by-side";
 import { sideBySideCsv } from "../../study/side-by-side-csv";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { handOut } from "../files/hand-out";
 import { unitText } from "../shown/unit-text";
@@ -20,7 +22,7 @@ const rowChoices = { all: "*.*", checks: "checks", named: "named" } as const;
 
 /** Options beside each other: values, differences, who is best and who is ruled out. */
 export class OptionsBeside implements Part {
-  readonly name = "Side by side";
+  readonly name = say`Side by side`;
   private left: ReadonlySet<string> = new Set();
   private rows: string;
   private named = "Compare.*, *.price_*";
@@ -58,19 +60,19 @@ export class OptionsBeside implements Part {
     const table = this.table(shown, base);
     const set = (change: () => void) => () => this.set(change);
     return html`<form class="ask" @submit=${(event: Event) => event.preventDefault()}>
-        <fieldset class="options"><legend>Options</legend>${options.map(
+        <fieldset class="options"><legend>${say`Options`}</legend>${options.map(
           (name) =>
             html`<label><input type="checkbox" .checked=${!this.left.has(name)} @change=${set(() => this.toggle(name))} /> ${name}</label>`,
         )}</fieldset>
         ${choose(
-          "Rows",
+          say`Rows`,
           [
             ...desk.notebook.pages
               .filter(isOptionPage)
-              .map(({ name }) => ({ value: `${name}.*`, label: `page ${name}` })),
-            { value: rowChoices.checks, label: "checks of all pages" },
-            { value: rowChoices.all, label: "all rows" },
-            { value: rowChoices.named, label: "named by key" },
+              .map(({ name }) => ({ value: `${name}.*`, label: say`page ${name}` })),
+            { value: rowChoices.checks, label: say`checks of all pages` },
+            { value: rowChoices.all, label: say`all rows` },
+            { value: rowChoices.named, label: say`named by key` },
           ],
           this.rows,
           (rows) => this.set(() => (this.rows = rows)),
@@ -83,13 +85,13 @@ export class OptionsBeside implements Part {
             : nothing
         }
         ${choose(
-          "Compared with",
+          say`Compared with`,
           shown.map((name) => ({ value: name, label: name })),
           base,
           (name) => this.set(() => (this.base = name)),
         )}
         ${choose(
-          "Best has the",
+          say`Best has the`,
           [
             { value: "least", label: "least" },
             { value: "most", label: "most" },
@@ -98,7 +100,7 @@ export class OptionsBeside implements Part {
           (one) => this.set(() => (this.bestIs = one === "most" ? "most" : "least")),
         )}
         ${chooseFrom("of", byPage(this.measured()), this.best, (name) => this.set(() => (this.best = name)))}
-        <label class="tick"><input type="checkbox" .checked=${this.hidesEqual} @change=${set(() => (this.hidesEqual = !this.hidesEqual))} /> Hide rows that are equal</label>
+        <label class="tick"><input type="checkbox" .checked=${this.hidesEqual} @change=${set(() => (this.hidesEqual = !this.hidesEqual))} /> ${say`Hide rows that are equal`}</label>
       </form>
       <p class="verdict-line ${this.refusal ? "short" : ""}" role="status">${this.refusal || this.done || (table && sideBySideSentence(table))}</p>
       ${table ? this.comparison(table) : nothing}
@@ -134,7 +136,7 @@ export class OptionsBeside implements Part {
   private table(options: readonly string[], base: string): SideBySide | undefined {
     const { live } = this.bench.desk;
     if (!live || options.length === 0) {
-      this.refusal ||= options.length === 0 ? "No option is chosen; choose at least one." : "";
+      this.refusal ||= options.length === 0 ? say`No option is chosen; choose at least one.` : "";
       return undefined;
     }
     try {
@@ -159,18 +161,18 @@ export class OptionsBeside implements Part {
       })}
     </tr>`;
     return html`<div class="choices">
-        <button type="button" @click=${() => inBackground(this.copyCsv(table))}>Copy as CSV</button>
-        <button type="button" @click=${() => this.saveCsv(table)}>Save as CSV</button>
-        <button type="button" @click=${() => this.savePicture(table)}>Save as picture</button>
-        <span class="soft">${hidden > 0 ? `${hidden} rows are equal and hidden.` : nothing}</span>
+        <button type="button" @click=${() => inBackground(this.copyCsv(table))}>${say`Copy as CSV`}</button>
+        <button type="button" @click=${() => this.saveCsv(table)}>${say`Save as CSV`}</button>
+        <button type="button" @click=${() => this.savePicture(table)}>${say`Save as picture`}</button>
+        <span class="soft">${hidden > 0 ? say`${hidden} rows are equal and hidden.` : nothing}</span>
       </div>
-      <div class="study-table" tabindex="0" role="region" aria-label="Options side by side">
+      <div class="study-table" tabindex="0" role="region" aria-label=${say`Options side by side`}>
         <table class="beside">
           <thead>
-            <tr><th scope="col">Quantity</th>${options.map(({ name }) => html`<th scope="col">${name}${name === base ? html` <span class="soft">compared with</span>` : nothing}</th>`)}</tr>
+            <tr><th scope="col">${say`Quantity`}</th>${options.map(({ name }) => html`<th scope="col">${name}${name === base ? html` <span class="soft">${say`compared with`}</span>` : nothing}</th>`)}</tr>
           </thead>
           <tbody>
-            <tr class="verdicts"><th scope="row">Verdict</th>${options.map(({ words, ruledOutBy }) => html`<td class=${ruledOutBy.length > 0 ? "short" : ""}>${words}</td>`)}</tr>
+            <tr class="verdicts"><th scope="row">${say`Verdict`}</th>${options.map(({ words, ruledOutBy }) => html`<td class=${ruledOutBy.length > 0 ? "short" : ""}>${words}</td>`)}</tr>
           </tbody>
           ${groups.map(
             ({ page, rows }) => html`<tbody>
@@ -186,16 +188,16 @@ export class OptionsBeside implements Part {
     const text = sideBySideCsv(table);
     try {
       await navigator.clipboard.writeText(text);
-      this.tell(`Copied as CSV: ${table.options.length} options with their differences, full precision.`);
+      this.tell(say`Copied as CSV: ${table.options.length} options with their differences, full precision.`);
     } catch {
-      this.refusal = "The browser did not let it be copied; save it as CSV instead.";
+      this.refusal = say`The browser did not let it be copied; save it as CSV instead.`;
       this.update();
     }
   }
 
   private saveCsv(table: SideBySide): void {
     handOut("side-by-side.csv", sideBySideCsv(table), "text/csv;charset=utf-8");
-    this.tell("Saved as side-by-side.csv, full precision.");
+    this.tell(say`Saved as side-by-side.csv, full precision.`);
   }
 
   private savePicture(table: SideBySide): void {
@@ -206,7 +208,7 @@ export class OptionsBeside implements Part {
       return;
     }
     handOut("side-by-side.svg", inFixedInk(figure.svg), "image/svg+xml");
-    this.tell("Saved as side-by-side.svg.");
+    this.tell(say`Saved as side-by-side.svg.`);
   }
 
   private tell(sentence: string): void {
@@ -221,17 +223,17 @@ export class OptionsBeside implements Part {
       event.preventDefault();
       const { desk } = this.bench;
       const name = this.newName.trim();
-      const isAdded = desk.apply(`option ${name} added`, (notebook) => addOption(notebook, name, like));
+      const isAdded = desk.apply(say`option ${name} added`, (notebook) => addOption(notebook, name, like));
       if (isAdded) this.newName = "";
       this.refusal = isAdded ? "" : desk.notice.sentence;
-      this.done = isAdded ? `${name} added as a copy of ${like}, one step that undo takes back.` : "";
+      this.done = isAdded ? say`${name} added as a copy of ${like}, one step that undo takes back.` : "";
       this.update();
     };
-    return html`<h3>One more option</h3>
+    return html`<h3>${say`One more option`}</h3>
       <form class="ask" @submit=${add}>
-        ${typed("Name", this.newName, (text) => (this.newName = text), { size: 16 })}
+        ${typed(say`Name`, this.newName, (text) => (this.newName = text), { size: 16 })}
         ${choose(
-          "as a copy of",
+          say`as a copy of`,
           options.map((name) => ({ value: name, label: name })),
           like,
           (name) => {
@@ -239,7 +241,7 @@ export class OptionsBeside implements Part {
             this.update();
           },
         )}
-        <button type="submit">Add the copy</button>
+        <button type="submit">${say`Add the copy`}</button>
       </form>`;
   }
 }

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Progress } from "../../study/carry-out";
 import { type AskWishes, Stopped } from "../../study/client";
+import { say } from "../../words/say";
 
 /** One study of a part: whether it runs, how far it is, and its answer with the sentence that stands first. */
 export class Running<Answer> {
@@ -69,7 +70,7 @@ export class Running<Answer> {
 
   /** The button that starts and stops: one and the same, so that the keyboard stays on it. */
   button(label: string, isOff = false): TemplateResult {
-    return html`<button type="submit" class="main" ?disabled=${isOff && !this.isRunning}>${this.isRunning ? "Stop" : label}</button>`;
+    return html`<button type="submit" class="main" ?disabled=${isOff && !this.isRunning}>${this.isRunning ? say`Stop` : label}</button>`;
   }
 
   /** The first line of an answer; it is read out when it changes. */
@@ -77,11 +78,11 @@ export class Running<Answer> {
     const { progress } = this;
     const words = this.isRunning
       ? progress
-        ? `Calculating: ${progress.done} of ${progress.of}.`
-        : "Calculating …"
+        ? say`Calculating: ${progress.done} of ${progress.of}.`
+        : say`Calculating …`
       : this.sentence || hint;
     const kind = this.isRunning || this.sentence === "" ? "soft" : this.isRefused ? "short" : "";
     return html`<p class="verdict-line ${kind}" role="status" aria-live=${this.isRunning && progress ? "off" : "polite"}>${words}</p>
-      ${this.isRunning ? html`<progress aria-label="Progress of the study" .max=${progress?.of ?? 1} .value=${progress?.done ?? 0}></progress>` : nothing}`;
+      ${this.isRunning ? html`<progress aria-label=${say`Progress of the study`} .max=${progress?.of ?? 1} .value=${progress?.done ?? 0}></progress>` : nothing}`;
   }
 }

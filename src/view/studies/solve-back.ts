@@ -1,4 +1,5 @@
 // Past 150 lines: two questions about one input, with their answers and the step that writes them.
+
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { setCells } from "../../notebook/edit-cells";
 import { Refusal } from "../../notebook/refusal";
@@ -9,6 +10,7 @@ import type { SmallestAnswer } from "../../study/smallest";
 import type { Solution, SolveAnswer } from "../../study/solve";
 import type { StudyInput, Subject } from "../../study/subject";
 import { quantityWords, valueWords } from "../../study/words";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { one } from "../block";
 import { unitText } from "../shown/unit-text";
@@ -26,7 +28,7 @@ type Answer =
 
 /** From a result back to the input that gives it. */
 export class SolveBack implements Part {
-  readonly name = "Solve back";
+  readonly name = say`Solve back`;
   private aim: Aim = "value";
   private wanted = "";
   private input = "";
@@ -67,7 +69,7 @@ export class SolveBack implements Part {
               ${
                 isList
                   ? choose(
-                      "is to be",
+                      say`is to be`,
                       [
                         { value: "at least", label: "at least" },
                         { value: "at most", label: "at most" },
@@ -77,10 +79,10 @@ export class SolveBack implements Part {
                     )
                   : nothing
               }
-              ${typed(`${isList ? "" : "is to be"} ${result && result.unit !== "1" ? unitText(result.unit) : ""}`.trim() || "wanted value", this.wanted, (text) => this.changed(() => (this.wanted = text)))}`
+              ${typed(`${isList ? "" : say`is to be`} ${result && result.unit !== "1" ? unitText(result.unit) : ""}`.trim() || say`wanted value`, this.wanted, (text) => this.changed(() => (this.wanted = text)))}`
             : nothing
         }
-        ${chooseFrom("by changing", byPage(subject.inputs.filter(canMove)), input?.name ?? "", (name) =>
+        ${chooseFrom(say`by changing`, byPage(subject.inputs.filter(canMove)), input?.name ?? "", (name) =>
           this.changed(() => {
             this.input = name;
             this.low = "";
@@ -89,7 +91,7 @@ export class SolveBack implements Part {
         )}
         ${typed("from", this.low, (text) => this.changed(() => (this.low = text)), { placeholder: rangeEnd(input?.low) })}
         ${typed("to", this.high, (text) => this.changed(() => (this.high = text)), { placeholder: rangeEnd(input?.high) })}
-        ${this.running.button(this.aim === "value" ? "Solve back" : "Find the smallest", input === undefined)}
+        ${this.running.button(this.aim === "value" ? say`Solve back` : say`Find the smallest`, input === undefined)}
       </form>
       ${this.running.line(this.hint(input))}
       ${this.answer()}`;
@@ -97,10 +99,10 @@ export class SolveBack implements Part {
 
   private aims(): TemplateResult {
     return choose(
-      "Find",
+      say`Find`,
       [
-        { value: "value", label: "what gives a result" },
-        { value: "checks", label: "the smallest with which all checks hold" },
+        { value: "value", label: say`what gives a result` },
+        { value: "checks", label: say`the smallest with which all checks hold` },
       ],
       this.aim,
       (aim) => this.changed(() => (this.aim = aim === "checks" ? "checks" : "value")),
@@ -108,13 +110,13 @@ export class SolveBack implements Part {
   }
 
   private hint(input: StudyInput | undefined): string {
-    if (!input) return "No typed input of this option moves it.";
+    if (!input) return say`No typed input of this option moves it.`;
     const where = input.choices
-      ? `It is picked from a list of ${input.choices.length}.`
+      ? say`It is picked from a list of ${input.choices.length}.`
       : input.low !== undefined && input.high !== undefined
-        ? `The notebook expects ${quantityWords(input.low, "")} to ${quantityWords(input.high, input.unit)}.`
-        : "The notebook has no limits for it: half to twice its value is looked through.";
-    return `${input.name} is ${valueWords(input.value, input.unit)} now. ${where}`;
+        ? say`The notebook expects ${quantityWords(input.low, "")} to ${quantityWords(input.high, input.unit)}.`
+        : say`The notebook has no limits for it: half to twice its value is looked through.`;
+    return say`${input.name} is ${valueWords(input.value, input.unit)} now. ${where}`;
   }
 
   private changed(change?: () => void): void {
@@ -172,7 +174,7 @@ export class SolveBack implements Part {
         );
         return;
       }
-      const wanted = neededNumber("The value that is wanted", this.wanted);
+      const wanted = neededNumber(say`The value that is wanted`, this.wanted);
       const ask = { input: place, result: 0, wanted, enough, ...range };
       inBackground(
         this.running.start(
@@ -199,12 +201,12 @@ export class SolveBack implements Part {
     return html`<ul class="found">${values.map(
       (value) => html`<li>
         <span>${input.name} <b>${valueWords(value, input.unit)}</b> ${fullText(value, input.unit)}</span>
-        <button type="button" ?disabled=${value === input.value} @click=${() => this.write(answer, value)}>Write it into the cell of ${this.bench.option}</button>
+        <button type="button" ?disabled=${value === input.value} @click=${() => this.write(answer, value)}>${say`Write it into the cell of ${this.bench.option}`}</button>
       </li>`,
     )}</ul>
     ${
       answer.aim === "checks" && answer.found.unmoved.length + answer.found.open.length > 0
-        ? html`<p class="soft">${answer.found.unmoved.length > 0 ? html`Short whatever it is: ${answer.found.unmoved.join(", ")}. ` : nothing}${answer.found.open.length > 0 ? html`Open: ${answer.found.open.join(", ")}.` : nothing}</p>`
+        ? html`<p class="soft">${answer.found.unmoved.length > 0 ? html`${say`Short whatever it is: ${answer.found.unmoved.join(", ")}.`} ` : nothing}${answer.found.open.length > 0 ? html`${say`Open: ${answer.found.open.join(", ")}.`}` : nothing}</p>`
         : nothing
     }`;
   }
@@ -218,13 +220,13 @@ export class SolveBack implements Part {
     const { row, column } = cell;
     // The step remembers where it was made, so that undo shows the cell.
     desk.select(one({ row, column }), page.id);
-    const isWritten = desk.apply(`${input.name} solved back`, (notebook) =>
+    const isWritten = desk.apply(say`${input.name} solved back`, (notebook) =>
       setCells(notebook, [{ page: page.id, row, column, text: valueText(value) }]),
     );
     this.running.clear();
     if (isWritten) {
       this.running.say(
-        `${input.name} of ${option} is now ${valueWords(value, input.unit)}; one step, undo takes it back.`,
+        say`${input.name} of ${option} is now ${valueWords(value, input.unit)}; one step, undo takes it back.`,
       );
     } else this.running.say(desk.notice.sentence, true);
   }
@@ -237,6 +239,6 @@ const canMove = ({ value, choices }: StudyInput): boolean => typeof value === "n
 const fullText = (value: Plain, unit: string): TemplateResult | typeof nothing =>
   valueWords(value, unit).startsWith(valueText(value))
     ? nothing
-    : html`<span class="soft">in full ${valueText(value)}</span>`;
+    : html`<span class="soft">${say`in full ${valueText(value)}`}</span>`;
 
 const rangeEnd = (value: number | undefined): string => (value === undefined ? "" : String(value));

@@ -1,4 +1,5 @@
 // Past 150 lines: what varies, how it is drawn, and the answer stand on one screen.
+
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { resultSpread } from "../../figures/studies/result-spread";
 import { spreadSettling } from "../../figures/studies/spread-settling";
@@ -11,6 +12,7 @@ import type { StudyInput, Subject } from "../../study/subject";
 import { heldStill, variedTexts } from "../../study/varied";
 import { readShape } from "../../study/vary";
 import { valueWords } from "../../study/words";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { numberText } from "../shown/number-text";
 import { unitText } from "../shown/unit-text";
@@ -31,7 +33,7 @@ import {
 
 /** How results spread when several inputs turn out otherwise at once. */
 export class SpreadOut implements Part {
-  readonly name = "Spread";
+  readonly name = say`Spread`;
   /** What is typed for each input, by name; a blank text holds it still. */
   private readonly shapes = new Map<string, TypedShape>();
   private settings: TypedSettings;
@@ -64,20 +66,19 @@ export class SpreadOut implements Part {
     const { answer } = this.running;
     return html`<form class="ask" @submit=${(event: Event) => this.submit(event, subject)}>
         ${chooseOption(this.bench, changed)} ${chooseResult(this.bench, changed)}
-        ${typed("Trials", this.settings.trials, (trials) => this.changed(() => (this.settings = { ...this.settings, trials })), { size: 7 })}
-        ${typed("Common cause, 0 to 1", this.settings.common, (common) => this.changed(() => (this.settings = { ...this.settings, common })), { size: 5 })}
-        ${typed("Seed", this.settings.seed, (seed) => this.changed(() => (this.settings = { ...this.settings, seed })), { size: 8 })}
-        ${this.running.button("Spread", varied.length === 0)}
+        ${typed(say`Trials`, this.settings.trials, (trials) => this.changed(() => (this.settings = { ...this.settings, trials })), { size: 7 })}
+        ${typed(say`Common cause, 0 to 1`, this.settings.common, (common) => this.changed(() => (this.settings = { ...this.settings, common })), { size: 5 })}
+        ${typed(say`Seed`, this.settings.seed, (seed) => this.changed(() => (this.settings = { ...this.settings, seed })), { size: 8 })}
+        ${this.running.button(say`Spread`, varied.length === 0)}
       </form>
       ${this.running.line(
         varied.length === 0
-          ? "Nothing varies yet: add inputs below, each with low, likely and high."
-          : `${varied.length} inputs vary at once; what is typed here is kept in the notebook with the seed, so that the same numbers come again.`,
+          ? say`Nothing varies yet: add inputs below, each with low, likely and high.`
+          : say`${varied.length} inputs vary at once; what is typed here is kept in the notebook with the seed, so that the same numbers come again.`,
       )}
       ${answer ? this.answer(answer) : nothing}
       ${this.inputs(subject, varied, shapes)}
-      <p class="soft">Sampling: each input's cases are cut into as many equally likely parts as there are trials, and each part is met
-        once, in random order. Common cause: how far all varied inputs turn out high or low together.</p>`;
+      <p class="soft">${say`Sampling: each input's cases are cut into as many equally likely parts as there are trials, and each part is met once, in random order. Common cause: how far all varied inputs turn out high or low together.`}</p>`;
   }
 
   private changed(change?: () => void): void {
@@ -145,35 +146,35 @@ export class SpreadOut implements Part {
       });
     const field = (input: StudyInput, key: keyof TypedShape, words: string, size: number) => {
       const shape = shapes.get(input.name) ?? still;
-      return html`<td><input aria-label=${`${words} of ${input.name}`} size=${size} autocomplete="off" .value=${shape[key]}
+      return html`<td><input aria-label=${say`${words} of ${input.name}`} size=${size} autocomplete="off" .value=${shape[key]}
         @input=${(event: Event) => set(input.name, { ...shape, [key]: (event.target as HTMLInputElement).value })} /></td>`;
     };
-    return html`<h3>Inputs that vary</h3>
+    return html`<h3>${say`Inputs that vary`}</h3>
       ${
         varied.length === 0
           ? nothing
-          : html`<div class="study-table low" tabindex="0" role="region" aria-label="Inputs that vary"><table>
-            <thead><tr><th scope="col">Input</th><th scope="col">Now</th><th scope="col">Low</th><th scope="col">Likely</th><th scope="col">High</th><th scope="col">or stated</th><th></th></tr></thead>
+          : html`<div class="study-table low" tabindex="0" role="region" aria-label=${say`Inputs that vary`}><table>
+            <thead><tr><th scope="col">${say`Input`}</th><th scope="col">${say`Now`}</th><th scope="col">${say`Low`}</th><th scope="col">${say`Likely`}</th><th scope="col">${say`High`}</th><th scope="col">${say`or stated`}</th><th></th></tr></thead>
             <tbody>${varied.map(
               (input) => html`<tr>
                 <th scope="row">${input.quantity} <span class="soft">${input.name}</span></th>
                 <td>${valueWords(input.value, input.unit)}</td>
-                ${field(input, "low", "Low", 8)} ${field(input, "likely", "Likely", 8)} ${field(input, "high", "High", 8)}
-                ${field(input, "stated", "Stated spread", 8)}
-                <td><button type="button" aria-label=${`Hold ${input.name} still`} @click=${() => set(input.name, still)}>Hold still</button></td>
+                ${field(input, "low", say`Low`, 8)} ${field(input, "likely", say`Likely`, 8)} ${field(input, "high", say`High`, 8)}
+                ${field(input, "stated", say`Stated spread`, 8)}
+                <td><button type="button" aria-label=${say`Hold ${input.name} still`} @click=${() => set(input.name, still)}>${say`Hold still`}</button></td>
               </tr>`,
             )}</tbody></table></div>`
       }
       <div class="ask">
-        ${chooseFrom("Vary also", byPage(others), next?.name ?? "", (name) => {
+        ${chooseFrom(say`Vary also`, byPage(others), next?.name ?? "", (name) => {
           this.next = name;
           this.update();
         })}
-        <button type="button" ?disabled=${!next} @click=${() => next && add([next], aboutNow)}>Add the input</button>
-        <button type="button" ?disabled=${ofPage.length === 0} @click=${() => add(ofPage, () => shapeFields("±5%"))}>Add all ${ofPage.length} measured ones of ${next ? pageOf(next) : "its page"} at ±5%</button>
-        <button type="button" ?disabled=${varied.length === 0} @click=${holdAll}>Hold all still</button>
+        <button type="button" ?disabled=${!next} @click=${() => next && add([next], aboutNow)}>${say`Add the input`}</button>
+        <button type="button" ?disabled=${ofPage.length === 0} @click=${() => add(ofPage, () => shapeFields("±5%"))}>${say`Add all ${ofPage.length} measured ones of ${next ? pageOf(next) : say`its page`} at ±5%`}</button>
+        <button type="button" ?disabled=${varied.length === 0} @click=${holdAll}>${say`Hold all still`}</button>
       </div>
-      <p class="soft">Without a likely value every value from low to high is alike. Stated: ±5% or ±2 about the value now, 12±0.5 for a normal spread.</p>`;
+      <p class="soft">${say`Without a likely value every value from low to high is alike. Stated: ±5% or ±2 about the value now, 12±0.5 for a normal spread.`}</p>`;
   }
 
   private submit(event: Event, subject: Subject): void {
@@ -220,7 +221,7 @@ export class SpreadOut implements Part {
   private keep(spread: StoredSpread): void {
     const { desk } = this.bench;
     if (storeSpread(desk.notebook, spread) === desk.notebook || desk.closed !== undefined) return;
-    desk.apply("how inputs spread", (notebook) => storeSpread(notebook, spread));
+    desk.apply(say`how inputs spread`, (notebook) => storeSpread(notebook, spread));
   }
 
   private answer(answer: SpreadAnswer): TemplateResult {
@@ -234,18 +235,18 @@ export class SpreadOut implements Part {
       ${one.percentiles.map((figure) => html`<td class="right">${value(figure)}</td>`)}
       <td class="right">${one.chance === undefined ? "" : percentWords(one.chance)}</td>
       <td class="right">±${value(Number((one.convergence.at(-1)?.error80 ?? 0).toPrecision(2)))}</td>
-      <td>${one.lost > 0 ? `${one.lost} trials without a result` : nothing}<button type="button" aria-pressed=${i === this.shown} aria-label=${`Draw ${one.name}`} @click=${() => this.draw(i)}>Draw</button></td>
+      <td>${one.lost > 0 ? say`${one.lost} trials without a result` : nothing}<button type="button" aria-pressed=${i === this.shown} aria-label=${say`Draw ${one.name}`} @click=${() => this.draw(i)}>${say`Draw`}</button></td>
     </tr>`;
     return html`${
       shown
         ? html`<div class="figures">${figureBox(resultSpread(shown))}${figureBox(spreadSettling(shown))}</div>`
         : nothing
     }
-      <div class="study-table" tabindex="0" role="region" aria-label="How the results spread"><table>
-        <thead><tr><th scope="col">Result</th>${percentiles.map((share) => html`<th scope="col" class="right">P${100 * share}</th>`)}<th scope="col" class="right">Chance that it holds</th><th scope="col" class="right">P80 is good to</th><th scope="col">Note</th></tr></thead>
+      <div class="study-table" tabindex="0" role="region" aria-label=${say`How the results spread`}><table>
+        <thead><tr><th scope="col">${say`Result`}</th>${percentiles.map((share) => html`<th scope="col" class="right">P${100 * share}</th>`)}<th scope="col" class="right">${say`Chance that it holds`}</th><th scope="col" class="right">${say`P80 is good to`}</th><th scope="col">${say`Note`}</th></tr></thead>
         <tbody>${moving.map(line)}</tbody>
       </table></div>
-      <p class="soft">${trials} trials, seed ${seed}, common cause ${common}.${steady > 0 ? ` ${steady} checks are the same in every trial.` : nothing}${this.open > 0 ? ` Left out: ${this.open} checks that are open as the notebook stands.` : nothing}</p>`;
+      <p class="soft">${say`${trials} trials, seed ${seed}, common cause ${common}.${steady > 0 ? say` ${steady} checks are the same in every trial.` : ""}${this.open > 0 ? say` Left out: ${this.open} checks that are open as the notebook stands.` : ""}`}</p>`;
   }
 
   private draw(i: number): void {

@@ -1,6 +1,7 @@
 import { Refusal } from "../../notebook/refusal";
 import { isCommon, isSeed, isTrials, mostTrials, type StoredSpread } from "../../study/stored";
 import type { StudyInput } from "../../study/subject";
+import { say } from "../../words/say";
 import { neededNumber } from "./typed-number";
 
 /** How an input may turn out, as it is typed: three numbers, or a stated spread in their place. */
@@ -54,11 +55,12 @@ export interface TypedSettings {
 
 /** @throws Refusal with what is allowed. */
 export function readSettings(typed: TypedSettings): Omit<StoredSpread, "vary"> {
-  const trials = neededNumber("Trials", typed.trials);
-  if (!isTrials(trials)) throw new Refusal(`Trials ${trials} (allowed whole numbers from 10 to ${mostTrials}).`);
-  const common = neededNumber("Common cause", typed.common);
-  if (!isCommon(common)) throw new Refusal(`Common cause ${common} (allowed 0 to 1: each by itself to all in step).`);
-  const seed = neededNumber("Seed", typed.seed);
-  if (!isSeed(seed)) throw new Refusal(`Seed ${seed}: write a whole number of at most nine digits.`);
+  const trials = neededNumber(say`Trials`, typed.trials);
+  if (!isTrials(trials)) throw new Refusal(say`Trials ${trials} (allowed whole numbers from 10 to ${mostTrials}).`);
+  const common = neededNumber(say`Common cause`, typed.common);
+  if (!isCommon(common))
+    throw new Refusal(say`Common cause ${common} (allowed 0 to 1: each by itself to all in step).`);
+  const seed = neededNumber(say`Seed`, typed.seed);
+  if (!isSeed(seed)) throw new Refusal(say`Seed ${seed}: write a whole number of at most nine digits.`);
   return { trials, common, seed };
 }

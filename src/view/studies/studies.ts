@@ -1,4 +1,5 @@
 import { html, type TemplateResult } from "lit/html.js";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { type DialogHandle, openDialog } from "../dialogs/dialog";
 import { Bench, type Part } from "./bench";
@@ -24,7 +25,7 @@ function tabs(parts: readonly Part[], shown: number, show: (i: number) => void):
     show(next);
     document.getElementById(tabId(next))?.focus();
   };
-  return html`<div class="study-tabs" role="tablist" aria-label="Studies" @keydown=${onKey}>${parts.map(
+  return html`<div class="study-tabs" role="tablist" aria-label=${say`Studies`} @keydown=${onKey}>${parts.map(
     (
       { name },
       i,
@@ -52,10 +53,10 @@ export async function openStudies(desk: Desk): Promise<void> {
     update();
   };
   await openDialog(
-    "Studies",
+    say`Studies`,
     (one) => {
       handle = one;
-      return html`<button type="button" class="study-close" @click=${one.close}>Close</button>
+      return html`<button type="button" class="study-close" @click=${one.close}>${say`Close`}</button>
         ${tabs(parts, lastShown, show)}
         <section class="study" role="tabpanel" id="study-part" aria-labelledby=${tabId(lastShown)}>${parts[lastShown]?.show()}</section>`;
     },

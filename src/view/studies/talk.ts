@@ -2,6 +2,8 @@ import type { Page } from "../../notebook/model";
 import { type AskWishes, type Ready, StudyClient } from "../../study/client";
 import type { Studies, StudyName } from "../../study/messages";
 import type { Subject } from "../../study/subject";
+import { say } from "../../words/say";
+import { workerName } from "../speech";
 
 /** The talk with the study worker while the studies are open; the worker starts with the first question. */
 export class StudyTalk {
@@ -34,11 +36,14 @@ export class StudyTalk {
 
   private start(): StudyClient {
     if (this.client) return this.client;
-    const worker = new Worker(new URL("../../study/worker.ts", import.meta.url), { type: "module" });
+    const worker = new Worker(new URL("../../study/worker.ts", import.meta.url), {
+      type: "module",
+      name: workerName(),
+    });
     this.failed = new Promise((_, reject) => {
       worker.addEventListener("error", ({ message }) => {
         this.close();
-        reject(new Error(`The study broke off (${message || "its program could not be loaded"}); try it again.`));
+        reject(new Error(say`The study broke off (${message || say`its program could not be loaded`}); try it again.`));
       });
     });
     // Somebody always waits for it while a study runs; between studies nobody does.

@@ -1,4 +1,5 @@
 // Past 150 lines: the question and both forms of its answer stand on one screen.
+
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { twoInputsMap } from "../../figures/studies/two-inputs-map";
 import { Refusal } from "../../notebook/refusal";
@@ -7,6 +8,7 @@ import { twoInputsSentence } from "../../study/sentences";
 import type { StudyInput, Subject } from "../../study/subject";
 import type { Axis, TwoInputsAnswer } from "../../study/two-inputs";
 import { valueWords } from "../../study/words";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { numberText } from "../shown/number-text";
 import { unitText } from "../shown/unit-text";
@@ -29,7 +31,7 @@ const mostParts = 60;
 
 /** A result over two inputs, with the region in which all checks hold. */
 export class TwoInputs implements Part {
-  readonly name = "Two inputs";
+  readonly name = say`Two inputs`;
   private axes: Readonly<Record<Side, TypedAxis>> = { across: blankAxis, down: blankAxis };
   private parts = "20";
   private open = 0;
@@ -61,18 +63,18 @@ export class TwoInputs implements Part {
           () => (this.axes = { ...this.axes, [side]: { ...this.axes[side], input: input?.name ?? "", ...change } }),
         );
       return html`<fieldset><legend>${words}</legend>
-        ${chooseFrom("Input", byPage(subject.inputs.filter(({ value, choices }) => typeof value === "number" || choices)), input?.name ?? "", (name) => set({ input: name, low: "", high: "" }))}
+        ${chooseFrom(say`Input`, byPage(subject.inputs.filter(({ value, choices }) => typeof value === "number" || choices)), input?.name ?? "", (name) => set({ input: name, low: "", high: "" }))}
         ${typed("from", this.axes[side].low, (low) => set({ low }), { size: 6, placeholder: String(input?.low ?? "") })}
         ${typed("to", this.axes[side].high, (high) => set({ high }), { size: 6, placeholder: String(input?.high ?? "") })}
       </fieldset>`;
     };
     return html`<form class="ask" @submit=${(event: Event) => this.submit(event, subject)}>
         ${chooseOption(this.bench, changed)} ${chooseResult(this.bench, changed)}
-        ${axis("across", "Across")} ${axis("down", "Upwards")}
-        ${typed("Steps", this.parts, (parts) => this.changed(() => (this.parts = parts)), { size: 4 })}
-        ${this.running.button("Calculate", !chosen.across || !chosen.down)}
+        ${axis("across", say`Across`)} ${axis("down", say`Upwards`)}
+        ${typed(say`Steps`, this.parts, (parts) => this.changed(() => (this.parts = parts)), { size: 4 })}
+        ${this.running.button(say`Calculate`, !chosen.across || !chosen.down)}
       </form>
-      ${this.running.line("Blank limits are those of the notebook, else half to twice the value now; a list is taken as it is.")}
+      ${this.running.line(say`Blank limits are those of the notebook, else half to twice the value now; a list is taken as it is.`)}
       ${answer ? this.answer(answer) : nothing}`;
   }
 
@@ -124,12 +126,12 @@ export class TwoInputs implements Part {
       return;
     }
     try {
-      const parts = neededNumber("Steps", this.parts);
+      const parts = neededNumber(say`Steps`, this.parts);
       if (!Number.isInteger(parts) || parts < 2 || parts > mostParts) {
-        throw new Refusal(`Steps ${parts} (allowed whole numbers from 2 to ${mostParts}).`);
+        throw new Refusal(say`Steps ${parts} (allowed whole numbers from 2 to ${mostParts}).`);
       }
       const { across, down } = this.chosen(subject);
-      if (across === down) throw new Refusal("Both inputs are the same; choose two.");
+      if (across === down) throw new Refusal(say`Both inputs are the same; choose two.`);
       const question = {
         across: this.axis(subject, "across", parts),
         down: this.axis(subject, "down", parts),
@@ -151,14 +153,14 @@ export class TwoInputs implements Part {
     // The table stands as the drawing does: low values at the bottom.
     const lines = down.values.map((value, i) => ({ value, i })).reverse();
     return html`${figureBox(twoInputsMap(answer))}
-      <p class="soft">${result.name}${unit(result.unit)}; a tick says that the checks hold there.${this.open > 0 ? ` Left out: ${this.open} checks that are open as the notebook stands.` : nothing}</p>
-      <div class="study-table" tabindex="0" role="region" aria-label=${`${result.name} over two inputs`}><table class="map">
+      <p class="soft">${say`${result.name}${unit(result.unit)}; a tick says that the checks hold there.${this.open > 0 ? say` Left out: ${this.open} checks that are open as the notebook stands.` : ""}`}</p>
+      <div class="study-table" tabindex="0" role="region" aria-label=${say`${result.name} over two inputs`}><table class="map">
         <thead><tr><th scope="col">${down.name}${unit(down.unit)} \\ ${across.name}${unit(across.unit)}</th>${across.values.map((value) => html`<th scope="col" class="right">${head(value)}</th>`)}</tr></thead>
         <tbody>${lines.map(
           ({ value, i }) =>
             html`<tr><th scope="row" class="right">${head(value)}</th>${results[i]?.map(
               (one, k) =>
-                html`<td class="right ${holds[i]?.[k] ? "inside" : ""}">${Number.isNaN(one) ? "no result" : numberText(one)}${holds[i]?.[k] ? " ✓" : nothing}</td>`,
+                html`<td class="right ${holds[i]?.[k] ? "inside" : ""}">${Number.isNaN(one) ? say`no result` : numberText(one)}${holds[i]?.[k] ? " ✓" : nothing}</td>`,
             )}</tr>`,
         )}</tbody>
       </table></div>`;

@@ -5,6 +5,7 @@ import type { Move, MovesAnswer } from "../../study/moves";
 import { movesCsv } from "../../study/moves-csv";
 import { movesSentence } from "../../study/sentences";
 import { valueWords } from "../../study/words";
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { fileName, handOut } from "../files/hand-out";
 import { numberText } from "../shown/number-text";
@@ -15,11 +16,11 @@ import { figureBox } from "./figure-box";
 import { Running } from "./running";
 
 const number = (value: number | undefined): string =>
-  value === undefined ? "" : Number.isNaN(value) ? "no result" : numberText(value);
+  value === undefined ? "" : Number.isNaN(value) ? say`no result` : numberText(value);
 
 /** Every input of a result, by how much it moves it. */
 export class WhatMoves implements Part {
-  readonly name = "What moves it";
+  readonly name = say`What moves it`;
   private readonly running: Running<MovesAnswer>;
 
   constructor(
@@ -40,9 +41,9 @@ export class WhatMoves implements Part {
     };
     const { answer } = this.running;
     return html`<form class="ask" @submit=${(event: Event) => this.submit(event)}>
-        ${chooseOption(this.bench, changed)} ${chooseResult(this.bench, changed)} ${this.running.button("Rank the inputs")}
+        ${chooseOption(this.bench, changed)} ${chooseResult(this.bench, changed)} ${this.running.button(say`Rank the inputs`)}
       </form>
-      ${this.running.line("Each input by itself is taken through its plausible range, the rest staying as in the notebook.")}
+      ${this.running.line(say`Each input by itself is taken through its plausible range, the rest staying as in the notebook.`)}
       ${answer ? this.ranking(answer) : nothing}`;
   }
 
@@ -67,26 +68,26 @@ export class WhatMoves implements Part {
     const save = () => {
       const name = `what-moves-${fileName(answer.result)}.csv`;
       handOut(name, movesCsv(answer), "text/csv;charset=utf-8");
-      this.running.say(`Saved as ${name}, full precision.`);
+      this.running.say(say`Saved as ${name}, full precision.`);
     };
     const line = ({ name, quantity, value, unit, low, high, atLow, atHigh, over, percent, note }: Move) => html`<tr>
       <th scope="row">${quantity} <span class="soft">${name}</span></th>
       <td>${valueWords(value, unit)}</td>
-      <td>${low === undefined || high === undefined ? "" : `${valueWords(low, "")} to ${valueWords(high, unit)}`}</td>
-      <td>${atLow === undefined ? "" : `${number(atLow)} to ${number(atHigh)}`}</td>
+      <td>${low === undefined || high === undefined ? "" : say`${valueWords(low, "")} to ${valueWords(high, unit)}`}</td>
+      <td>${atLow === undefined ? "" : say`${number(atLow)} to ${number(atHigh)}`}</td>
       <td class="right">${number(over)}</td>
       <td class="right">${number(percent)}</td>
       <td class="soft">${note}</td>
     </tr>`;
     return html`${figureBox(whatMoves(answer))}
-      <div class="choices"><button type="button" @click=${save}>Save as CSV</button></div>
-      <div class="study-table" tabindex="0" role="region" aria-label="Inputs by how much they move the result">
+      <div class="choices"><button type="button" @click=${save}>${say`Save as CSV`}</button></div>
+      <div class="study-table" tabindex="0" role="region" aria-label=${say`Inputs by how much they move the result`}>
         <table>
-          <thead><tr><th scope="col">Input</th><th scope="col">Now</th><th scope="col">Tried</th><th scope="col">Result there</th>
-            <th scope="col" class="right">Change${answer.unit === "1" ? "" : `, ${unitText(answer.unit)}`}</th><th scope="col" class="right">For 1 % more</th><th scope="col">Note</th></tr></thead>
+          <thead><tr><th scope="col">${say`Input`}</th><th scope="col">${say`Now`}</th><th scope="col">${say`Tried`}</th><th scope="col">${say`Result there`}</th>
+            <th scope="col" class="right">${say`Change${answer.unit === "1" ? "" : `, ${unitText(answer.unit)}`}`}</th><th scope="col" class="right">${say`For 1 % more`}</th><th scope="col">${say`Note`}</th></tr></thead>
           <tbody>${answer.moves.map(line)}</tbody>
         </table>
       </div>
-      ${answer.still.length > 0 ? html`<p class="soft">Move nothing: ${answer.still.join(", ")}.</p>` : nothing}`;
+      ${answer.still.length > 0 ? html`<p class="soft">${say`Move nothing: ${answer.still.join(", ")}.`}</p>` : nothing}`;
   }
 }

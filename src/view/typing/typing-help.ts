@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
+import { say } from "../../words/say";
 import type { ArgumentAtCaret } from "./at-caret";
 import type { KnownArgument, KnownFunction } from "./known-function";
 
@@ -27,7 +28,7 @@ export const suggestionList = (
 ): TemplateResult | typeof nothing =>
   suggestions.length === 0
     ? nothing
-    : html`<ul id=${listId} role="listbox" aria-label="Suggestions">
+    : html`<ul id=${listId} role="listbox" aria-label=${say`Suggestions`}>
         ${suggestions.map(
           ({ text, about, kind }, i) => html`<li
             id=${optionId(i)}
@@ -47,8 +48,8 @@ export const suggestionList = (
 function argumentSentence({ about, unit, allowed, otherwise, isOptional }: KnownArgument): string {
   const parts = [
     [about, unit].filter(Boolean).join(", "),
-    allowed && allowed !== "any number" && allowed !== "any text" ? `allowed ${allowed}` : "",
-    otherwise ? `${otherwise} when left out` : isOptional ? "may be left out" : "",
+    allowed && allowed !== "any number" && allowed !== "any text" ? say`allowed ${allowed}` : "",
+    otherwise ? say`${otherwise} when left out` : isOptional ? say`may be left out` : "",
   ];
   return parts.filter(Boolean).join("; ");
 }
@@ -72,7 +73,7 @@ export function argumentHint(known: KnownFunction, { argument }: ArgumentAtCaret
       ${
         current
           ? html`<b>${current.name}</b>${sentence ? html`: ${sentence}` : nothing}`
-          : html`It takes ${args.length} ${args.length === 1 ? "argument" : "arguments"}; this is one too many.`
+          : html`${say`It takes ${args.length} ${args.length === 1 ? say`argument` : say`arguments`}; this is one too many.`}`
       }
     </p>
     <p class="title">${known.title}</p>
