@@ -5,6 +5,7 @@ import type { LiveNotebook } from "../notebook/live";
 import { firstOption, optionsOf } from "../notebook/model";
 import { rowKind } from "../notebook/rows";
 import { type Outcome, outcomeAt, outcomeWords } from "../notebook/verdict";
+import { type AgainstBase, againstBase } from "./against-base";
 import { cellOf, checkRows, quantityOf, type StudyRow, unitOf } from "./rows";
 import { listWords } from "./words";
 
@@ -20,11 +21,8 @@ export interface SideBySideWishes {
   readonly best?: { readonly name: string; readonly is: "least" | "most" };
 }
 
-export interface SideCell {
+export interface SideCell extends AgainstBase {
   readonly value: CellValue;
-  /** Distance from the base option's number, and as a share of it; undefined without two numbers. */
-  readonly difference: number | undefined;
-  readonly share: number | undefined;
   /** Of a check: `holds, 12 % to spare`. */
   readonly verdict: string;
   /** Of a check: the most to spare among the options; of the row that decides, the best of those not ruled out. */
@@ -78,7 +76,8 @@ function optionWords(ruledOutBy: readonly string[], open: number, held: number, 
   const count = open === 1 ? "one check is" : `${open} checks are`;
   const stillOpen = open === 0 ? "" : `; ${count} open`;
   if (ruledOutBy.length > 0) return `ruled out by ${listWords(ruledOutBy)}${stillOpen}`;
-  const holds = open === 0 ? `all ${held} checks hold` : `${held} checks hold${stillOpen}`;
+  const all = held === 1 ? "the one check holds" : `all ${held} checks hold`;
+  const holds = open === 0 ? all : `${held === 1 ? "one check holds" : `${held} checks hold`}${stillOpen}`;
   return isBest ? `best: ${holds}` : holds;
 }
 
@@ -105,19 +104,16 @@ export function sideBySide(live: LiveNotebook, wishes: SideBySideWishes): SideBy
   const rows = wishes.rows.map((row): SideRow => {
     const isCheck = rowKind(row.page, row.row) === "check";
     const values = columns.map((column) => live.value(cellOf(row, column)));
-    const base = numberOf(values[baseAt]);
-    const most = isCheck ? greatest(values.map(numberOf)) : row.name === wishes.best?.name ? bestAt : new Set<number>();
-    const cells = values.map((value, i): SideCell => {
-      const number = numberOf(value);
-      const difference = number === undefined || base === undefined ? undefined : number - base;
-      return {
+    const numbers = values.map(numberOf);
+    const most = isCheck ? greatest(numbers) : row.name === wishes.best?.name ? bestAt : new Set<number>();
+    const cells = values.map(
+      (value, i): SideCell => ({
         value,
-        difference,
-        share: difference === undefined || !base ? undefined : difference / base,
+        ...againstBase(numbers[i], numbers[baseAt], numbers, isCheck),
         verdict: isCheck ? outcomeWords(outcomeAt(live, cellOf(row, columns[i] ?? 0))) : "",
         isBest: most.has(i),
-      };
-    });
+      }),
+    );
     return { ...row, quantity: quantityOf(row), unit: unitOf(row), isCheck, cells };
   });
   const isEqual = ({ cells: [first, ...others] }: SideRow) =>

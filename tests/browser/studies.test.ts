@@ -104,6 +104,15 @@ describe("options side by side", () => {
     await page.waitForFunction(() => /Copied as CSV/.test(document.querySelector(".verdict-line")?.textContent ?? ""));
     const copied = await page.evaluate(() => navigator.clipboard.readText());
     expect(copied.replace(digits, ten)).toBe(sideBySideCsv(table).replace(digits, ten));
+    await press(page, "Copy as picture");
+    await page.waitForFunction(() => /as a picture/.test(document.querySelector(".verdict-line")?.textContent ?? ""));
+    const size = await page.evaluate(async () => {
+      const [item] = await navigator.clipboard.read();
+      const { width, height } = await createImageBitmap((await item?.getType("image/png")) as Blob);
+      return { width, height };
+    });
+    const [, width, height] = /width="([\d.]+)" height="([\d.]+)"/.exec(picture.text) ?? [];
+    expect(size).toEqual({ width: 2 * Math.round(Number(width)), height: 2 * Math.round(Number(height)) });
     const rows = await page.locator(".study-table tbody tr").count();
     await page.getByLabel("Hide rows that are equal").check();
     expect(await page.locator(".study-table tbody tr").count()).toBeLessThan(rows);

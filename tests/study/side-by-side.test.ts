@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { LiveNotebook } from "../../src/notebook/live";
+import { againstBase } from "../../src/study/against-base";
 import { keyedRows, rowsNamed } from "../../src/study/rows";
 import { sideBySide } from "../../src/study/side-by-side";
 import { sideBySideCsv } from "../../src/study/side-by-side-csv";
@@ -18,6 +19,18 @@ it("gives differences against the base as value and as share", () => {
   expect(side.groups.map(({ page }) => page)).toEqual(["Supply", "Side force"]);
 });
 
+it("gives no share where it could not be read: of a margin, of nearly nothing, across 0", () => {
+  expect(againstBase(1.2, -0.06, [-0.06, 1.2], true)).toEqual({ difference: 1.26, share: undefined });
+  expect(againstBase(1.2, -0.06, [-0.06, 1.2], false).share).toBeUndefined();
+  expect(againstBase(3, 0, [0, 3], false).share).toBeUndefined();
+  expect(againstBase(3, 0.02, [0.02, 3], false).share).toBeUndefined();
+  expect(againstBase(-3, -2, [-2, -3], false)).toEqual({ difference: -1, share: 0.5 });
+  expect(againstBase(undefined, 2, [2, undefined], false).difference).toBeUndefined();
+  const check = row(sideBySide(live, { rows: all }), "Supply.drop_ok");
+  expect(check?.cells.map(({ share }) => share)).toEqual([undefined, undefined, undefined]);
+  expect(check?.cells[1]?.difference).not.toBeUndefined();
+});
+
 it("says in words what rules an option out, and what the checks have to spare", () => {
   // Limits 1.2, 1.2 and 2.4 V over the drop, less 1; the sloop has the most to spare.
   const side = sideBySide(live, { rows: all });
@@ -27,7 +40,7 @@ it("says in words what rules an option out, and what the checks have to spare", 
   side.options.forEach(({ ruledOutBy, words }, i) => {
     const holds = (margins[i] ?? 0) >= 0;
     expect(ruledOutBy).toEqual(holds ? [] : ["Drop against limit"]);
-    expect(words).toBe(holds ? "all 1 checks hold" : "ruled out by Drop against limit");
+    expect(words).toBe(holds ? "the one check holds" : "ruled out by Drop against limit");
     expect(check?.cells[i]?.verdict).toMatch(holds ? /^holds/ : /^falls short by/);
   });
 });

@@ -11,27 +11,33 @@ import { brief } from "./brief";
 const quantityWidth = 200;
 const optionWidth = 150;
 
+/** The other options are measured against this one. */
+export const baseWords = "the base";
+
+const minus = "\u2212";
+const signed = (text: string): string => (/^[-\u2212]/.test(text) ? minus + text.slice(1) : `+${text}`);
+
+/** How far a cell lies from the base: `+0.4 (+12 %)`; of a check, by how many points of its margin. */
+function offWords({ difference, share, verdict }: SideCell): string[] {
+  if (difference === undefined) return [];
+  if (difference === 0) return ["the same"];
+  if (verdict !== "") return [`${brief(Math.abs(100 * difference))} points ${difference > 0 ? "more" : "less"}`];
+  const shareWords = share === undefined ? "" : ` (${signed(percentWords(share))})`;
+  return [`${signed(brief(difference))}${shareWords}`];
+}
+
 /** What a cell of the comparison says, line by line. */
 export function cellLines(cell: SideCell, isBase: boolean): string[] {
-  const { value, difference, share, verdict, isBest } = cell;
-  const best = isBest ? ["best"] : [];
-  if (verdict !== "") return [verdict, ...best];
+  const { value, verdict, isBest } = cell;
+  const more = [...(isBase ? [] : offWords(cell)), ...(isBest ? ["best"] : [])];
+  if (verdict !== "") return [verdict, ...more];
   switch (value.kind) {
-    case "number": {
-      const sign = (difference ?? 0) > 0 ? "+" : "";
-      const shareWords = share === undefined ? "" : ` (${sign}${percentWords(share).replace("-", "\u2212")})`;
-      const off =
-        isBase || difference === undefined
-          ? []
-          : difference === 0
-            ? ["the same"]
-            : [`${sign}${brief(difference)}${shareWords}`];
-      return [brief(value.value), ...off, ...best];
-    }
+    case "number":
+      return [brief(value.value), ...more];
     case "text":
-      return [value.text, ...best];
+      return [value.text, ...more];
     case "flag":
-      return [value.value ? "yes" : "no", ...best];
+      return [value.value ? "yes" : "no", ...more];
     case "error":
       return [value.sentence];
     case "blank":
@@ -71,7 +77,7 @@ export function optionsTable(table: SideBySide): Figure {
         ),
       );
     };
-    block([["Quantity"], ...options.map(({ name }) => [name === base ? `${name}, compared with` : name])], true);
+    block([["Quantity"], ...options.map(({ name }) => [name === base ? `${name}, ${baseWords}` : name])], true);
     block([["Verdict"], ...options.map(({ words }) => [words])], false);
     for (const { page, rows: ofPage } of groups) {
       block([[page], ...options.map(() => [])], true);

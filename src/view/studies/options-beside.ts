@@ -13,6 +13,7 @@ import { type SideBySide, type SideRow, sideBySide } from "../../study/side-by-s
 import { sideBySideCsv } from "../../study/side-by-side-csv";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
+import { copyPicture } from "../files/copy-picture";
 import { handOut } from "../files/hand-out";
 import { unitText } from "../shown/unit-text";
 import type { Bench, Part } from "./bench";
@@ -163,13 +164,14 @@ export class OptionsBeside implements Part {
     return html`<div class="choices">
         <button type="button" @click=${() => inBackground(this.copyCsv(table))}>${say`Copy as CSV`}</button>
         <button type="button" @click=${() => this.saveCsv(table)}>${say`Save as CSV`}</button>
+        <button type="button" @click=${() => inBackground(this.copyPicture(table))}>${say`Copy as picture`}</button>
         <button type="button" @click=${() => this.savePicture(table)}>${say`Save as picture`}</button>
         <span class="soft">${hidden > 0 ? say`${hidden} rows are equal and hidden.` : nothing}</span>
       </div>
       <div class="study-table" tabindex="0" role="region" aria-label=${say`Options side by side`}>
         <table class="beside">
           <thead>
-            <tr><th scope="col">${say`Quantity`}</th>${options.map(({ name }) => html`<th scope="col">${name}${name === base ? html` <span class="soft">${say`compared with`}</span>` : nothing}</th>`)}</tr>
+            <tr><th scope="col">${say`Quantity`}</th>${options.map(({ name }) => html`<th scope="col">${name}${name === base ? html`, <span class="soft">${say`the base`}</span>` : nothing}</th>`)}</tr>
           </thead>
           <tbody>
             <tr class="verdicts"><th scope="row">${say`Verdict`}</th>${options.map(({ words, ruledOutBy }) => html`<td class=${ruledOutBy.length > 0 ? "short" : ""}>${words}</td>`)}</tr>
@@ -185,12 +187,24 @@ export class OptionsBeside implements Part {
   }
 
   private async copyCsv(table: SideBySide): Promise<void> {
-    const text = sideBySideCsv(table);
+    const copied = navigator.clipboard.writeText(sideBySideCsv(table));
+    await this.tellWhen(
+      copied,
+      say`Copied as CSV: ${table.options.length} options with their differences, full precision.`,
+    );
+  }
+
+  private async copyPicture(table: SideBySide): Promise<void> {
+    const svg = this.picture(table);
+    if (svg) await this.tellWhen(copyPicture(svg), say`Copied as a picture.`);
+  }
+
+  private async tellWhen(copied: Promise<void>, sentence: string): Promise<void> {
     try {
-      await navigator.clipboard.writeText(text);
-      this.tell(say`Copied as CSV: ${table.options.length} options with their differences, full precision.`);
+      await copied;
+      this.tell(sentence);
     } catch {
-      this.refusal = say`The browser did not let it be copied; save it as CSV instead.`;
+      this.refusal = say`The browser did not let it be copied; save it instead.`;
       this.update();
     }
   }
@@ -201,14 +215,19 @@ export class OptionsBeside implements Part {
   }
 
   private savePicture(table: SideBySide): void {
-    const figure = optionsTable(table);
-    if (!isDrawn(figure)) {
-      this.refusal = figure.sentence;
-      this.update();
-      return;
-    }
-    handOut("side-by-side.svg", inFixedInk(figure.svg), "image/svg+xml");
+    const svg = this.picture(table);
+    if (!svg) return;
+    handOut("side-by-side.svg", svg, "image/svg+xml");
     this.tell(say`Saved as side-by-side.svg.`);
+  }
+
+  /** The table as a drawing; none when it is too large for one, which is said. */
+  private picture(table: SideBySide): string | undefined {
+    const figure = optionsTable(table);
+    if (isDrawn(figure)) return inFixedInk(figure.svg);
+    this.refusal = figure.sentence;
+    this.update();
+    return undefined;
   }
 
   private tell(sentence: string): void {
