@@ -20,8 +20,10 @@ const signed = (text: string): string => (/^[-\u2212]/.test(text) ? minus + text
 /** How far a cell lies from the base: `+0.4 (+12 %)`; of a check, by how many points of its margin. */
 function offWords({ difference, share, verdict }: SideCell): string[] {
   if (difference === undefined) return [];
-  if (difference === 0) return ["the same"];
-  if (verdict !== "") return [`${brief(Math.abs(100 * difference))} points ${difference > 0 ? "more" : "less"}`];
+  // Percent of a margin, to the tenth that a verdict may show.
+  const points = Math.round(Math.abs(1000 * difference)) / 10;
+  if (difference === 0 || (verdict !== "" && points === 0)) return ["the same"];
+  if (verdict !== "") return [`${points} points ${difference > 0 ? "more" : "less"}`];
   const shareWords = share === undefined ? "" : ` (${signed(percentWords(share))})`;
   return [`${signed(brief(difference))}${shareWords}`];
 }
