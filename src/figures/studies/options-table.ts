@@ -12,7 +12,7 @@ const quantityWidth = 200;
 const optionWidth = 150;
 
 /** The other options are measured against this one. */
-export const baseWords = "the base";
+const baseWords = "the base";
 
 const minus = "\u2212";
 const signed = (text: string): string => (/^[-\u2212]/.test(text) ? minus + text.slice(1) : `+${text}`);
