@@ -10,7 +10,7 @@ const top = resolve(import.meta.dirname, "..");
 /** @type {Record<string, { file: string, runs: Record<string, string>[] }>} */
 const parts = {
   tables: { file: "tests/notebook/exchange.test.ts", runs: [{ ATHWART_TABLES: "20000" }] },
-  damaged: { file: "tests/notebook/damaged.test.ts", runs: [{ ATHWART_DAMAGED: "5000" }] },
+  damaged: { file: "tests/notebook/damaged.test.ts", runs: [{ ATHWART_DAMAGED: "10000" }] },
   history: {
     file: "tests/notebook/history.test.ts",
     runs: [1, 2, 3, 4, 5, 6, 7, 8].map((seed) => ({ ATHWART_HISTORIES: "250", ATHWART_SEED: String(seed) })),

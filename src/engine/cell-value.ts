@@ -20,3 +20,6 @@ export const unreadable = (formula: string): CellValue => ({
   sentence: formula.startsWith("=") ? unreadableFormula : "a formula begins with =",
   from: "",
 });
+
+/** The value of a formula whose calculation was stopped. */
+export const stopped = (sentence: string): CellValue => ({ kind: "error", code: "#NUM!", sentence, from: "" });

@@ -7,10 +7,13 @@ import {
   type SimpleCellAddress,
 } from "hyperformula";
 import { catalogue } from "../functions";
-import { cellValue, unreadable } from "./cell-value";
+import { OutOfTime, within } from "./allowance";
+import { cellValue, stopped, unreadable } from "./cell-value";
 import { engineContent, isFormula, readableFormula } from "./content";
 import { errorOrigin } from "./error-origin";
 import { canParse, parsedCell, parsedText } from "./formula-access";
+import { guardEngine } from "./guard";
+import { limits } from "./limits";
 import type { Parsed, ParsedCell } from "./parsed";
 import { registerFunctions } from "./plugin";
 import { settings } from "./settings";
@@ -26,6 +29,9 @@ export interface SheetTexts {
 export type EngineCell = ParsedCell;
 
 registerFunctions(catalogue);
+guardEngine();
+// The engine's one function that names an address outside of the notebook; it has none that fetches anything.
+HyperFormula.unregisterFunction("HYPERLINK");
 
 /** The engine's own functions, without the named ones. */
 export function builtInNames(): readonly string[] {
@@ -45,17 +51,22 @@ export class Engine {
   private readonly hf: HyperFormula;
   private arrays = false;
 
-  /** @throws Error when there are more cells than the limits allow or two sheets of one name. */
+  /**
+   * @throws Error when there are more cells than the limits allow or two sheets of one name.
+   * @throws OutOfTime when it takes too long.
+   */
   constructor(sheets: readonly SheetTexts[]) {
     const names = new Set(sheets.map(({ name }) => name.toLowerCase()));
     if (names.size < sheets.length) throw new Error("two sheets have the same name");
     const contents = Object.fromEntries(
       sheets.map(({ name, rows }) => [name, rows.map((row) => row.map(engineContent)) as RawCellContent[][]]),
     );
-    this.hf = HyperFormula.buildFromSheets(contents, settings, [
-      { name: "TRUE", expression: "=TRUE()" },
-      { name: "FALSE", expression: "=FALSE()" },
-    ]);
+    this.hf = within(limits.opening, () =>
+      HyperFormula.buildFromSheets(contents, settings, [
+        { name: "TRUE", expression: "=TRUE()" },
+        { name: "FALSE", expression: "=FALSE()" },
+      ]),
+    );
     sheets.forEach(({ rows }, sheet) => {
       rows.forEach((row, r) => {
         row.forEach((text, column) => {
@@ -81,12 +92,14 @@ export class Engine {
    * Writes the texts of some cells and recalculates.
    *
    * @returns the cells whose value changed, the written ones included.
-   * @throws whatever the engine throws; the caller builds a new one from the texts.
+   * @throws OutOfTime, or whatever the engine throws; the caller builds a new one from the texts.
    */
   write(changes: readonly (EngineCell & { readonly text: string })[]): EngineCell[] {
-    const changed = this.hf.batch(() => {
-      for (const change of changes) this.hf.setCellContents(address(change), engineContent(change.text));
-    });
+    const changed = within(limits.change, () =>
+      this.hf.batch(() => {
+        for (const change of changes) this.hf.setCellContents(address(change), engineContent(change.text));
+      }),
+    );
     for (const change of changes) if (isFormula(change.text)) this.noteArray(change);
     const cells = new Map<string, EngineCell>();
     const note = (cell: EngineCell) => cells.set(`${cell.sheet}:${cell.row}:${cell.column}`, cell);
@@ -152,9 +165,9 @@ export class Engine {
   calculate(formula: string, sheet = 0): CellValue[][] {
     let result: EngineValue | EngineValue[][];
     try {
-      result = this.hf.calculateFormula(readableFormula(formula), sheet);
-    } catch {
-      return [[unreadable(formula)]];
+      result = within(limits.change, () => this.hf.calculateFormula(readableFormula(formula), sheet));
+    } catch (cause) {
+      return [[cause instanceof OutOfTime ? stopped(cause.message) : unreadable(formula)]];
     }
     return Array.isArray(result) ? result.map((row) => row.map(cellValue)) : [[cellValue(result)]];
   }

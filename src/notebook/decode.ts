@@ -1,4 +1,4 @@
-import { mostBytes } from "./page-csv";
+import { most } from "./limits";
 import { Refusal } from "./refusal";
 
 /** The line of the first byte that cannot be read as UTF-8. */
@@ -14,8 +14,8 @@ function badLine(bytes: Uint8Array): number {
  * @throws Refusal with file and row when the bytes are not UTF-8, or far too many.
  */
 export function decodeFile(file: string, bytes: Uint8Array): string {
-  if (bytes.length > mostBytes) {
-    throw new Refusal(`${file} has ${bytes.length} bytes (allowed ${mostBytes}); it cannot be a page.`);
+  if (bytes.length > most.bytes) {
+    throw new Refusal(`${file} has ${bytes.length} bytes (allowed ${most.bytes}); it cannot be a page.`);
   }
   try {
     return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);

@@ -1,5 +1,5 @@
 import { contentOf } from "../engine/content";
-import { mostColumns, mostRows } from "../engine/settings";
+import { checkSize, checkCell as checkText } from "./limits";
 import { columnsOf, firstOption, isOptionPage, lead, type Notebook, type Page, type Position, type Row } from "./model";
 import { Refusal } from "./refusal";
 import { moveRowEntry, rowAddress } from "./row-entry";
@@ -28,12 +28,8 @@ function grown(page: Page, rows: number, columns: number): Page {
     const options = columnsOf(page) - firstOption;
     throw new Refusal(`${page.name} has ${options} options, and this needs more columns; add an option first.`);
   }
-  if (rows > mostRows || columns > mostColumns) {
-    throw new Refusal(
-      `${page.name} would have ${rows} rows and ${columns} columns (allowed ${mostRows} and ${mostColumns}).`,
-    );
-  }
   const width = Math.max(columns, columnsOf(page));
+  checkSize(page.name, Math.max(rows, page.rows.length), width);
   const widened = page.rows.map((row) => (row.length < width ? [...row, ...emptyRow(width - row.length)] : row));
   const added = Array.from({ length: Math.max(0, rows - page.rows.length) }, () => emptyRow(width));
   return { ...page, rows: [...widened, ...added] };
@@ -60,6 +56,7 @@ function checkChoice(notebook: Notebook, page: Page, { row, column, text }: Cell
 }
 
 function checkCell(notebook: Notebook, page: Page, cell: CellText): void {
+  checkText(page.name, cell.row, cell.column, cell.text);
   if (!isOptionPage(page)) return;
   if (cell.row === 0) throw new Refusal(`Row 1 of ${page.name} names the columns; rename the option instead.`);
   if (cell.column === lead.key) checkKey(page, cell.row, cell.text);

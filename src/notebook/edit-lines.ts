@@ -1,21 +1,24 @@
 import { isFormula } from "../engine/content";
-import { mostColumns, mostRows } from "../engine/settings";
 import { emptyRow, pageOf } from "./edit-cells";
+import { checkCell, checkSize } from "./limits";
 import { columnsOf, isOptionPage, type Notebook, type Page, type Row } from "./model";
 import { Refusal } from "./refusal";
 import { type Cut, cutFormula } from "./structure";
 
-/** Rewrites every formula of the notebook; rows without a change are shared. */
+/** Rewrites every formula of the notebook; rows without a change are shared. @throws Refusal when one grows too long. */
 export function mapFormulas(notebook: Notebook, change: (formula: string, page: Page) => string): Notebook {
   let touched = false;
   const pages = notebook.pages.map((page) => {
     let pageTouched = false;
-    const rows = page.rows.map((row) => {
+    const rows = page.rows.map((row, r) => {
       let rowTouched = false;
-      const cells = row.map((text) => {
+      const cells = row.map((text, column) => {
         if (!isFormula(text)) return text;
         const next = change(text, page);
-        if (next !== text) rowTouched = true;
+        if (next === text) return text;
+        // What follows may have grown longer than a formula can be.
+        checkCell(page.name, r, column, next);
+        rowTouched = true;
         return next;
       });
       if (rowTouched) pageTouched = true;
@@ -60,9 +63,7 @@ function checkRows(page: Page, at: number, count: number): void {
       `${page.name}: row ${at + 1} cannot be changed here (allowed ${first + 1} to ${page.rows.length}).`,
     );
   }
-  if (page.rows.length + count > mostRows) {
-    throw new Refusal(`${page.name} would have ${page.rows.length + count} rows (allowed ${mostRows}).`);
-  }
+  if (count > 0) checkSize(page.name, page.rows.length + count, columnsOf(page));
   if (page.rows.length + count <= first) {
     throw new Refusal(`${page.name}: the last row cannot be removed; empty its cells instead.`);
   }
@@ -98,9 +99,10 @@ function checkColumns(page: Page, at: number, count: number): void {
     throw new Refusal(`${page.name}: its columns are the hull options; add or remove an option instead.`);
   }
   const columns = columnsOf(page);
-  if (at < 0 || at > columns || columns + count > mostColumns || columns + count < 1) {
+  if (at < 0 || at > columns || columns + count < 1) {
     throw new Refusal(`${page.name} has ${columns} columns; this cannot be done at column ${at + 1}.`);
   }
+  if (count > 0) checkSize(page.name, page.rows.length, columns + count);
 }
 
 /** Inserts empty columns on a free sheet. @throws Refusal on an option page. */

@@ -1,5 +1,6 @@
 import { isFormula } from "../engine/content";
 import { cutRows, mapFormulas } from "./edit-lines";
+import { checkCell, checkLength, checkSize, most } from "./limits";
 import { columnsOf, firstOption, isOptionPage, type Notebook, optionsOf, type Page, pageByName } from "./model";
 import { type Corner, mapReferences, type Reference } from "./references";
 import { Refusal } from "./refusal";
@@ -20,6 +21,7 @@ function checkName(notebook: Notebook, name: string): void {
   }
   if (/[@"\n\r]/.test(name))
     throw new Refusal(`Option name "${name}": @, quotation marks and line ends are not allowed.`);
+  checkLength("Option", name);
   const taken = optionsOf(notebook).find((option) => option.toLowerCase() === name.toLowerCase());
   if (taken !== undefined) throw new Refusal(`There is already an option "${taken}"; give another name.`);
 }
@@ -59,13 +61,21 @@ function widened(notebook: Notebook, home: Page, formula: string, last: number):
 export function addOption(notebook: Notebook, name: string, like = optionsOf(notebook).at(-1)): Notebook {
   if (like === undefined) throw new Refusal("This notebook has no option page to add an option to.");
   checkName(notebook, name);
+  const options = optionsOf(notebook);
+  if (options.length >= most.options) {
+    throw new Refusal(`There are ${options.length} options (allowed ${most.options}); remove one first.`);
+  }
+  for (const page of notebook.pages.filter(isOptionPage)) {
+    checkSize(page.name, page.rows.length, columnsOf(page) + 1);
+  }
   const from = optionColumn(notebook, like);
-  const to = firstOption + optionsOf(notebook).length;
+  const to = firstOption + options.length;
   const pages = notebook.pages.map((page) => {
     if (!isOptionPage(page)) return page;
     const rows = page.rows.map((row, i) => {
       const text = row[from] ?? "";
       const copy = isFormula(text) ? formulaForOption(notebook, page, text, to - from) : text;
+      checkCell(page.name, i, to, copy);
       return [...row, i === 0 ? name : copy];
     });
     return { ...page, rows };

@@ -1,5 +1,6 @@
 import { emptyRow, pageOf, withPage } from "./edit-cells";
 import { mapFormulas } from "./edit-lines";
+import { checkCell, checkLength, checkNote, checkSize, most } from "./limits";
 import {
   isOptionPage,
   leadColumns,
@@ -15,6 +16,7 @@ import { moveAddresses } from "./row-entry";
 import { dropPageIn, renamePageIn } from "./structure";
 
 function checkName(notebook: Notebook, name: string): void {
+  checkLength("Page", name);
   if (!/^[^\s.!:/\\?*[\]'"@][^.!:/\\?*[\]'"@\n\r]*$/u.test(name) || name !== name.trim()) {
     throw new Refusal(
       `Page name "${name}": it must not be empty, begin or end with a space, or hold any of . ! : / \\ ? * [ ] ' " @`,
@@ -47,6 +49,9 @@ function withPages(notebook: Notebook, pages: readonly Page[]): Notebook {
 /** Adds a page after the others: an option page with the notebook's options, or a free sheet. */
 export function addPage(notebook: Notebook, name: string, kind: "options" | "free" = "options"): Notebook {
   checkName(notebook, name);
+  if (notebook.pages.length >= most.pages) {
+    throw new Refusal(`There are ${notebook.pages.length} pages (allowed ${most.pages}); remove one first.`);
+  }
   const options = optionsOf(notebook);
   const header = [...leadColumns, ...(options.length ? options : ["Option 1"])];
   const rows: Row[] =
@@ -95,10 +100,19 @@ export function movePage(notebook: Notebook, id: string, to: number): Notebook {
   return withPages(notebook, [...rest.slice(0, to), page, ...rest.slice(to)]);
 }
 
+function checkTable(name: string, rows: readonly Row[]): void {
+  checkSize(name, rows.length, rows[0]?.length ?? 0);
+  rows.forEach((cells, row) => {
+    cells.forEach((text, column) => {
+      checkCell(name, row, column, text);
+    });
+  });
+}
+
 /**
  * Puts imported rows in the place of a page's own.
  *
- * @throws Refusal when an option page would get other options than the rest of the notebook has.
+ * @throws Refusal when an option page would get other options than the rest of the notebook has, or for too much.
  */
 export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]): Notebook {
   const page = pageOf(notebook, id);
@@ -112,9 +126,10 @@ export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]
   }
   if (incoming && options && incoming.join("\n") !== options.join("\n")) {
     throw new Refusal(
-      `The table's options are ${incoming.join(", ")}; the notebook has ${options.join(", ")}. Make them equal first.`,
+      `The table's options are ${incoming.join(", ")}; the notebook has ${options.join(", ")}: make them equal first.`,
     );
   }
+  checkTable(page.name, rows);
   const same = rows.length === page.rows.length && rows.every((row, i) => row.join("\0") === page.rows[i]?.join("\0"));
   return same ? notebook : withPage(notebook, { ...page, rows });
 }
@@ -123,6 +138,7 @@ export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]
 export function setNote(notebook: Notebook, page: string, note: string): Notebook {
   const { [page]: old, ...rest } = notebook.about.notes ?? {};
   if ((old ?? "") === note) return notebook;
+  checkNote(page, note);
   const notes = note === "" ? rest : { ...notebook.about.notes, [page]: note };
   return { ...notebook, about: { ...notebook.about, notes } };
 }

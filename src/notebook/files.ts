@@ -1,5 +1,7 @@
+import type { About } from "./about";
+import { checkLength, checkNote, most } from "./limits";
 import { printAbout, readAbout } from "./migrate";
-import { isOptionPage, leadColumns, type Notebook, newPageId, type Page } from "./model";
+import { firstOption, isOptionPage, leadColumns, type Notebook, newPageId, type Page } from "./model";
 import { parsePage, printPage } from "./page-csv";
 import { Refusal } from "./refusal";
 
@@ -18,6 +20,16 @@ function readPage(files: Files, name: string, file: string): Page {
   if (text === undefined) throw new Refusal(`${file} is missing; notebook.json names it for the page ${name}.`);
   const rows = parsePage(file, text);
   return { id: newPageId(), name, file, rows, source: { text, rows } };
+}
+
+/** What a schema cannot say in a sentence of ours: how much is too much. */
+function checkAbout({ title, pages, notes }: About): void {
+  checkLength("notebook.json: the title", title);
+  for (const { name } of pages) checkLength("notebook.json: the page", name);
+  for (const [page, note] of Object.entries(notes ?? {})) checkNote(page, note);
+  if (pages.length > most.pages) {
+    throw new Refusal(`notebook.json has ${pages.length} pages (allowed ${most.pages}).`);
+  }
 }
 
 /** All option pages must have the same options in the same order. */
@@ -43,6 +55,7 @@ export function readNotebook(files: Files): Notebook {
   if (json === undefined)
     throw new Refusal(`${aboutFile} is missing; a notebook is a folder with it and one CSV a page.`);
   const about = readAbout(json);
+  checkAbout(about);
   const pages = about.pages.map(({ name, file }) => readPage(files, name, file));
   for (const key of ["name", "file"] as const) {
     const seen = new Set<string>();
@@ -53,6 +66,11 @@ export function readNotebook(files: Files): Notebook {
     }
   }
   checkOptions(pages);
+  const options = pages.find(isOptionPage)?.rows[0]?.slice(firstOption) ?? [];
+  for (const option of options) checkLength("The option", option);
+  if (options.length > most.options) {
+    throw new Refusal(`The pages have ${options.length} options (allowed ${most.options}).`);
+  }
   return { about, pages, source: { text: json, about } };
 }
 

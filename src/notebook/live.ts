@@ -1,4 +1,5 @@
 // Past 150 lines: the one gateway to an open notebook: texts, engine and history move together.
+import { OutOfTime } from "../engine/allowance";
 import { Engine, type EngineCell } from "../engine/engine";
 import type { Parsed } from "../engine/parsed";
 import { blank, type CellValue } from "../engine/value";
@@ -7,8 +8,12 @@ import { changedTexts, sameShape, type Written } from "./difference";
 import { History, type Step } from "./history";
 import { type Notebook, type Page, type Position, pageById, textAt } from "./model";
 import { type FindFunction, shippedFunction } from "./named-function";
+import { Refusal } from "./refusal";
 
 export type { Change };
+
+const tooLong = ({ message }: OutOfTime): Refusal =>
+  new Refusal(`This was not done: ${message}. Use smaller ranges, or fewer formulas over the same cells.`);
 
 type Listener = (change: Change) => void;
 
@@ -25,14 +30,14 @@ export class LiveNotebook {
 
   /**
    * @param history the steps that led to this notebook, where they were kept; empty for one that is new.
-   * @throws Error when the notebook cannot be calculated at all (limits of the engine).
+   * @throws Refusal when the notebook takes too long to calculate.
    */
   constructor(
     notebook: Notebook,
     private readonly history = new History(),
   ) {
     this.current = notebook;
-    this.engine = new Engine(notebook.pages);
+    this.engine = this.build(notebook);
   }
 
   get notebook(): Notebook {
@@ -47,7 +52,7 @@ export class LiveNotebook {
   /**
    * Makes a change, as one step of the history.
    *
-   * @param edit gives the new notebook; when it throws, nothing has changed.
+   * @param edit gives the new notebook; when it throws, or its calculation takes too long, nothing has changed.
    * @returns whether there was anything to change.
    */
   apply(label: string, edit: (notebook: Notebook) => Notebook, at: readonly Position[] = []): boolean {
@@ -193,13 +198,24 @@ export class LiveNotebook {
     try {
       const changed = this.engine.write(cells);
       return this.engine.hasArrays ? this.rebuild(after) : changed;
-    } catch {
-      return this.rebuild(after);
+    } catch (cause) {
+      if (!(cause instanceof OutOfTime)) return this.rebuild(after);
+      // What was written so far is void: the texts before the change are calculated anew.
+      this.rebuild(this.current);
+      throw tooLong(cause);
+    }
+  }
+
+  private build({ pages }: Notebook): Engine {
+    try {
+      return new Engine(pages);
+    } catch (cause) {
+      throw cause instanceof OutOfTime ? tooLong(cause) : cause;
     }
   }
 
   private rebuild(after: Notebook): undefined {
-    const engine = new Engine(after.pages);
+    const engine = this.build(after);
     this.engine.dispose();
     this.engine = engine;
     return undefined;

@@ -9,12 +9,42 @@ const steps: readonly ((old: Fields) => Fields)[] = [
   (old) => ({ ...old, version: 1 }),
 ];
 
-function parse(text: string): unknown {
-  try {
-    return JSON.parse(text);
-  } catch (cause) {
-    throw new Refusal(`notebook.json is not valid JSON: ${cause instanceof Error ? cause.message : String(cause)}`);
+/** The line at which reading stopped, where the machine's message tells; it is worded differently everywhere. */
+function faultLine(text: string, message: string): number | undefined {
+  const line = /line (\d+)/.exec(message);
+  if (line) return Number(line[1]);
+  const position = /position (\d+)/.exec(message);
+  return position ? text.slice(0, Number(position[1])).split("\n").length : undefined;
+}
+
+const deepest = 100;
+
+/** Whether lists and objects stand too far inside one another to be written again. */
+function isTooDeep(value: unknown): boolean {
+  let layer: unknown[] = [value];
+  for (let depth = 0; layer.length > 0; depth++) {
+    if (depth > deepest) return true;
+    layer = layer.flatMap((one) => (typeof one === "object" && one !== null ? Object.values(one) : []));
   }
+  return false;
+}
+
+function parse(text: string): unknown {
+  let value: unknown;
+  try {
+    value = JSON.parse(text.replace(/^\uFEFF/, ""));
+  } catch (cause) {
+    const line = faultLine(text, cause instanceof Error ? cause.message : "");
+    throw new Refusal(
+      `notebook.json is not valid JSON${line === undefined ? "" : `, line ${line}`}: mend it there, or take an earlier copy.`,
+    );
+  }
+  if (isTooDeep(value)) {
+    throw new Refusal(
+      `notebook.json holds lists inside one another more than ${deepest} deep; it cannot be a notebook's.`,
+    );
+  }
+  return value;
 }
 
 /**
@@ -36,7 +66,7 @@ export function readAbout(text: string): About {
   }
   if (version > currentVersion) {
     throw new Refusal(
-      `This notebook has version ${version}; this program knows up to ${currentVersion}. Open it with a newer one.`,
+      `This notebook has version ${version}; this program knows up to ${currentVersion}: open it with a newer one.`,
     );
   }
   for (const step of steps.slice(version)) fields = step(fields);

@@ -1,9 +1,7 @@
 import Papa from "papaparse";
+import { checkSize, checkText } from "./limits";
 import type { Row } from "./model";
 import { Refusal } from "./refusal";
-
-/** More than this is taken for a mistake: a whole yard's notebook is a thousand times smaller. */
-export const mostBytes = 20_000_000;
 
 /** The line end of the first row; line ends inside quoted cells do not count. */
 function lineEnd(text: string): "\n" | "\r\n" {
@@ -19,7 +17,7 @@ function lineEnd(text: string): "\n" | "\r\n" {
  * Reads a page's file: comma, double quotes, UTF-8; every cell as it stands, nothing guessed.
  *
  * @throws Refusal that names file, row and column for rows of different length, or a quote
- * that is not closed.
+ * that is not closed, or for too much.
  */
 export function parsePage(file: string, text: string): readonly Row[] {
   const body = text.startsWith("\uFEFF") ? text.slice(1) : text;
@@ -33,7 +31,11 @@ export function parsePage(file: string, text: string): readonly Row[] {
   }
   const ended = data.length > 1 && data.at(-1)?.length === 1 && data.at(-1)?.[0] === "" ? data.slice(0, -1) : data;
   const columns = ended[0]?.length ?? 0;
+  checkSize(file, ended.length, columns);
   return ended.map((row, i) => {
+    row.forEach((cell, column) => {
+      checkText(() => `${file}, row ${i + 1}, column ${column + 1}`, cell);
+    });
     if (row.length === columns) return row;
     // A line without anything in it is an empty row, however many commas it lacks.
     if (row.length === 1 && row[0] === "") return Array.from({ length: columns }, () => "");

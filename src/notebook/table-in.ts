@@ -1,6 +1,6 @@
 import Papa from "papaparse";
+import { checkSize, checkText, most } from "./limits";
 import type { Row } from "./model";
-import { mostBytes } from "./page-csv";
 import { Refusal } from "./refusal";
 
 export const encodings = ["utf-8", "utf-16le", "windows-1252"] as const;
@@ -68,8 +68,8 @@ export function readTable(
   bytes: Uint8Array,
   shape: Pick<TableShape, "encoding" | "separator">,
 ): readonly Row[] {
-  if (bytes.length > mostBytes) {
-    throw new Refusal(`${file} has ${bytes.length} bytes (allowed ${mostBytes}); it cannot be a page.`);
+  if (bytes.length > most.bytes) {
+    throw new Refusal(`${file} has ${bytes.length} bytes (allowed ${most.bytes}); it cannot be a page.`);
   }
   let text: string;
   try {
@@ -87,5 +87,12 @@ export function readTable(
   const rows = last?.length === 1 && last[0] === "" ? data.slice(0, -1) : data;
   if (rows.length === 0) throw new Refusal(`${file} is empty.`);
   const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
-  return rows.map((row) => Array.from({ length: width }, (_, i) => row[i] ?? ""));
+  checkSize(file, rows.length, width);
+  return rows.map((row, r) =>
+    Array.from({ length: width }, (_, i) => {
+      const text = row[i] ?? "";
+      checkText(() => `${file}, row ${r + 1}, column ${i + 1}`, text);
+      return text;
+    }),
+  );
 }

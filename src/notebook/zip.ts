@@ -1,11 +1,10 @@
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { decodeFile } from "./decode";
 import { type Files, readNotebook, writeNotebook } from "./files";
+import { most } from "./limits";
 import type { Notebook } from "./model";
-import { mostBytes } from "./page-csv";
 import { Refusal } from "./refusal";
 
-const mostFiles = 500;
 const plainName = /^[^/\\:\0]+$/;
 
 /** Text files by name as one zip. */
@@ -37,9 +36,9 @@ export function unpackNotebook(bytes: Uint8Array): Notebook {
         if (name.endsWith("/")) return false;
         total += originalSize;
         names.push(name);
-        if (names.length > mostFiles || total > mostBytes) {
+        if (names.length > most.files || total > most.bytes) {
           throw new Refusal(
-            `The zip holds more than ${mostFiles} files or ${mostBytes} bytes; it cannot be a notebook.`,
+            `The zip holds more than ${most.files} files or ${most.bytes} bytes; it cannot be a notebook.`,
           );
         }
         return true;
