@@ -23,14 +23,21 @@ export interface StudyRow {
 const wild = (pattern: string): RegExp =>
   new RegExp(`^${pattern.replace(/[.+?^${}()|[\]\\]/g, "\\$&").replaceAll("*", ".*")}$`, "i");
 
+/** A screen of studies asks for them at every stroke of a key. */
+const known = new WeakMap<Notebook, readonly StudyRow[]>();
+
 /** All rows with a key, page by page. */
-export function keyedRows(notebook: Notebook): StudyRow[] {
-  return notebook.pages.filter(isOptionPage).flatMap((page) =>
+export function keyedRows(notebook: Notebook): readonly StudyRow[] {
+  const before = known.get(notebook);
+  if (before) return before;
+  const rows = notebook.pages.filter(isOptionPage).flatMap((page) =>
     page.rows.flatMap((cells, row) => {
       const key = cells[lead.key] ?? "";
       return row > 0 && key !== "" ? [{ name: `${page.name}.${key}`, page, row }] : [];
     }),
   );
+  known.set(notebook, rows);
+  return rows;
 }
 
 /**
@@ -42,7 +49,8 @@ export function rowsNamed(notebook: Notebook, patterns: string): StudyRow[] {
   const all = keyedRows(notebook);
   const found = patterns.split(",").flatMap((part) => {
     const pattern = part.trim();
-    const rows = all.filter(({ name }) => wild(pattern).test(name));
+    const asked = wild(pattern);
+    const rows = all.filter(({ name }) => asked.test(name));
     if (rows.length === 0) {
       const pages = notebook.pages.filter(isOptionPage).map(({ name }) => name);
       throw new Refusal(

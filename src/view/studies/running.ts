@@ -11,6 +11,7 @@ export class Running<Answer> {
   isRefused = false;
   private stop: AbortController | undefined;
   private progress: Progress | undefined;
+  private isDue = false;
 
   constructor(private readonly update: () => void) {}
 
@@ -27,7 +28,7 @@ export class Running<Answer> {
     const progress = (one: Progress) => {
       if (this.stop !== stop) return;
       this.progress = one;
-      this.update();
+      this.updateSoon();
     };
     try {
       const answer = await ask({ signal: stop.signal, progress });
@@ -45,6 +46,16 @@ export class Running<Answer> {
         this.update();
       }
     }
+  }
+
+  /** Draws at most once a picture, so that a study never tells more than the screen can show. */
+  private updateSoon(): void {
+    if (this.isDue) return;
+    this.isDue = true;
+    requestAnimationFrame(() => {
+      this.isDue = false;
+      if (this.isRunning) this.update();
+    });
   }
 
   /** Takes the answer away: it belongs to another question. */
