@@ -1,5 +1,6 @@
 import { resolve } from "node:path";
 import { auditBench } from "./audit";
+import type { BrowserBench } from "./browser/served";
 import { faultsBench } from "./faults";
 import { kernelBench } from "./kernel";
 import { machineLine } from "./measure";
@@ -8,6 +9,7 @@ import { spreadBench } from "./spread";
 
 const sheets = (name: string) => resolve("sheets", name);
 const notebooks = ["three-hulls", "one-hull-three-layouts"];
+const rounds = 9;
 
 /** Everything that is measured, by name; `--quick` takes fewer sets and sizes, not fewer rounds. */
 const parts: Readonly<Record<string, (quick: boolean) => void | Promise<void>>> = {
@@ -17,24 +19,31 @@ const parts: Readonly<Record<string, (quick: boolean) => void | Promise<void>>> 
     }
   },
   spread: () => {
-    for (const name of notebooks) console.log(`\n== Spread, ${name}\n\n${spreadBench(sheets(name), 9)}`);
+    for (const name of notebooks) console.log(`\n== Spread, ${name}\n\n${spreadBench(sheets(name), rounds)}`);
   },
   options: (quick) => {
     const counts = quick ? [10, 100, 1000] : [10, 100, 1000, 10_000];
-    console.log(`\n== Options in and out, three-hulls\n\n${optionsBench(sheets("three-hulls"), 9, counts)}`);
+    console.log(`\n== Options in and out, three-hulls\n\n${optionsBench(sheets("three-hulls"), rounds, counts)}`);
   },
   audit: (quick) => {
-    for (const name of notebooks) console.log(`\n== Audit, ${name}\n\n${auditBench(sheets(name), 50, quick ? 3 : 9)}`);
+    for (const name of notebooks)
+      console.log(`\n== Audit, ${name}\n\n${auditBench(sheets(name), 50, quick ? 3 : rounds)}`);
   },
   faults: (quick) => {
     console.log(`\n== Seeded faults\n\n${faultsBench(notebooks.map(sheets), quick ? 4 : 24)}`);
   },
-  browser: async () => {
-    // Loaded when it is asked for: it needs a browser and the builder.
-    const { browserBench } = await import("./browser");
-    console.log(`\n== In Chromium\n\n${await browserBench(9)}`);
-  },
+  study: () => browser("A study beside key presses, in Chromium", (one) => one.studyBench),
+  edits: () => browser("Edits, in Chromium", (one) => one.editsBench),
+  opening: () => browser("Opening, in Chromium", (one) => one.openingBench),
 };
+
+type BrowserParts = typeof import("./browser/parts");
+
+/** Loaded when it is asked for: it needs a browser and the builder. */
+async function browser(title: string, which: (parts: BrowserParts) => BrowserBench): Promise<void> {
+  const parts = await import("./browser/parts");
+  console.log(`\n== ${title}\n\n${await parts.inBrowser((benched) => which(parts)(benched, rounds))}`);
+}
 
 const [first, ...more] = process.argv.slice(2);
 if (first === "options-run") {

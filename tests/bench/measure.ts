@@ -20,6 +20,10 @@ export const median = (values: readonly number[]): number => {
   return ((sorted[(sorted.length - 1) >> 1] ?? 0) + (sorted[sorted.length >> 1] ?? 0)) / 2;
 };
 
+/** The value that a share of all values lies below: 0.95 for p95. */
+export const part = (values: readonly number[], share: number): number =>
+  [...values].sort((a, b) => a - b)[Math.min(values.length - 1, Math.floor(share * values.length))] ?? Number.NaN;
+
 /**
  * Times contenders in turns, one after the other in every round, so that whatever else the machine does falls on all
  * alike; the first round warms up and does not count.
