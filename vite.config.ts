@@ -1,9 +1,13 @@
+import { createHash } from "node:crypto";
+import { readdirSync, readFileSync } from "node:fs";
 import { resolve } from "node:path";
 import { type Plugin, runnerImport, type UserConfig } from "vite";
 import { defineConfig } from "vitest/config";
 
 const top = import.meta.dirname;
 const source = resolve(top, "src");
+/** Files that are put beside the page as they are. */
+const asIs = resolve(source, "view/public");
 
 /** Writes the named functions as plain code where studies look for them; their definitions stay the one source. */
 const writtenFunctions = (): Plugin => {
@@ -21,10 +25,44 @@ const writtenFunctions = (): Plugin => {
   };
 };
 
+/**
+ * Builds what stores the program in the browser, and writes into it which files there are. Names with a hash in them
+ * stand for their content; the others get a revision.
+ */
+const storedProgram = (): Plugin => ({
+  name: "stored-program",
+  buildStart() {
+    const id = resolve(source, "view/offline/service-worker.ts");
+    this.emitFile({ type: "chunk", id, fileName: "service-worker.js" });
+  },
+  generateBundle: {
+    order: "post",
+    handler(_options, bundle) {
+      const worker = bundle["service-worker.js"];
+      if (worker?.type !== "chunk") throw new Error("There is no service worker to write the program's files into.");
+      // It runs as one plain script: not every browser takes modules there.
+      if (worker.imports.length > 0) throw new Error(`The service worker imports ${worker.imports.join(", ")}.`);
+      const own = readdirSync(asIs).map((name) => ({ name, content: readFileSync(resolve(asIs, name)) }));
+      const made = Object.values(bundle)
+        // Browsers that have service workers take the smaller of the two forms of a font.
+        .filter((file) => file !== worker && !file.fileName.endsWith(".woff"))
+        .map((file) => {
+          return { name: file.fileName, content: file.type === "chunk" ? file.code : file.source };
+        });
+      const files = [...made, ...own].map(({ name, content }) => {
+        const revision = name.startsWith("assets/") ? null : createHash("sha256").update(content).digest("hex");
+        return { url: name, revision };
+      });
+      worker.code = `const programFiles = ${JSON.stringify(files)};\n${worker.code}`;
+    },
+  },
+});
+
 /** The page: everything a browser needs, with addresses relative to wherever it is put. */
 const page: UserConfig = {
   root: source,
   base: "./",
+  publicDir: asIs,
   build: {
     outDir: resolve(top, "dist/page"),
     emptyOutDir: true,
@@ -51,9 +89,9 @@ const terminal: UserConfig = {
   ssr: { noExternal: true },
 };
 
-export default defineConfig(({ mode }) => ({
+export default defineConfig(({ mode, command }) => ({
   ...(mode === "terminal" ? terminal : page),
-  plugins: [writtenFunctions()],
+  plugins: [writtenFunctions(), ...(mode !== "terminal" && command === "build" ? [storedProgram()] : [])],
   test: {
     root: top,
     projects: [

@@ -7,7 +7,7 @@ import { Refusal } from "../notebook/refusal";
 import { counted, say } from "../words/say";
 import { type Block, cellOf, firstBlock, within } from "./block";
 import { CellMarks } from "./cell-marks";
-import type { Safety } from "./keeping/safety";
+import { calm, type Safety } from "./keeping/safety";
 import { capital } from "./shown/count-words";
 
 /** What the person is told: something done, or something that could not be done. */
@@ -43,7 +43,7 @@ export class Desk {
   private calculated: LiveNotebook | undefined;
   private makeLive: MakeLive | undefined;
   private startHistory: History | undefined;
-  private howSafe: Safety = { kind: "open", sentence: "" };
+  private howSafe: Safety = calm("open");
   private said: Notice = { kind: "done", sentence: "" };
   private kept: Notebook;
 
@@ -92,7 +92,8 @@ export class Desk {
 
   /** Why nothing can be changed here; undefined where it can. */
   get closed(): string | undefined {
-    return this.howSafe.kind === "closed" ? this.howSafe.sentence : undefined;
+    const { kind, sentence } = this.howSafe;
+    return kind === "closed" || kind === "behind" ? sentence : undefined;
   }
 
   subscribe(listener: Listener): () => void {

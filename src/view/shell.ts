@@ -8,7 +8,10 @@ import { cellName, one } from "./block";
 import type { Tasks } from "./course/tasks";
 import type { Desk, Happening } from "./desk";
 import type { FeedGraph } from "./feeds/feed-graph";
+import { alarms } from "./keeping/alarms";
+import { isAlarming } from "./keeping/safety";
 import { cornerMark, hullMark } from "./marks";
+import type { Offline } from "./offline/offline";
 import type { CellLine } from "./panels/cell-line";
 import type { Drawings } from "./panels/drawing";
 import type { Notes } from "./panels/notes";
@@ -47,6 +50,7 @@ export class Shell {
       readonly drawings: Drawings;
       readonly tasks: Tasks;
       readonly side: Side;
+      readonly offline: Offline;
     },
     private readonly wishes: Wishes,
   ) {
@@ -118,6 +122,7 @@ export class Shell {
         ${this.files()}
       </nav>
       <main>
+        ${alarms(desk, this.parts.offline.stored, wishes.remedies)}
         <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tasks.tools()}${isTask ? nothing : tools(desk, wishes, this.beside?.name, tasks.isTraineeSide)}</header>
         ${isTask ? tasks.main(page) : this.cells(page)}
         ${this.said()}
@@ -152,7 +157,7 @@ export class Shell {
       <button type="button" ?disabled=${off} @click=${wishes.openNotebook}>${say`Open …`}</button>
       ${this.parts.tasks.isTraineeSide ? nothing : html`<button type="button" ?disabled=${off} @click=${wishes.saveNotebook}>${say`Save`}${this.changed()}</button>`}
       <button type="button" aria-haspopup="dialog" @click=${wishes.language}>${say`Language …`}</button>
-      ${desk.safety.sentence ? html`<p class="safety ${desk.safety.kind === "refused" || desk.safety.kind === "closed" ? "short" : "soft"}">${desk.safety.sentence}</p>` : nothing}
+      ${desk.safety.brief ? html`<p class="safety ${isAlarming(desk.safety) ? "short" : "soft"}">${desk.safety.brief}</p>` : nothing}
       ${this.parts.tasks.shows(desk.page) ? nothing : this.pageFiles(off)}
     </div>`;
   }

@@ -2,11 +2,15 @@ import { say } from "../words/say";
 import { inBackground } from "./background";
 import type { Desk } from "./desk";
 import { calledHere } from "./edits/called-here";
+import type { Disk } from "./files/disk";
 import { chooseNotebook, chooseTable } from "./files/incoming";
 import { cellMenu } from "./grid/cell-menu";
 import type { Grid } from "./grid/grid";
 import { openMenu } from "./grid/menu";
+import type { Remedies } from "./keeping/alarms";
 import type { Keeper } from "./keeping/keeper";
+import { remediesOf } from "./keeping/remedies";
+import type { Offline } from "./offline/offline";
 import type { Beside, Side } from "./side";
 
 /** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
@@ -26,6 +30,7 @@ export interface Wishes {
   readonly unfold: (name?: string) => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
+  readonly remedies: Remedies;
   readonly notebooks: () => void;
   readonly openNotebook: () => void;
   readonly saveNotebook: () => void;
@@ -74,8 +79,29 @@ function auditBeside(desk: Desk, side: Side, toCells: () => void): () => void {
   return () => inBackground(load().then((one) => side.put(side.shown === one ? undefined : one)));
 }
 
+/** Saving to where the notebook belongs on the disk, or as a download where it has no place there. */
+function saving(desk: Desk): { readonly save: () => void; readonly load: () => Promise<Disk> } {
+  let disk: Promise<Disk> | undefined;
+  const load = () => {
+    disk ??= import("./files/disk").then((found) => new found.Disk(desk));
+    return disk;
+  };
+  const save = async () => {
+    const place = await disk;
+    if (place?.target !== undefined) await place.saveAgain();
+    else (await import("./files/notebook-file")).saveNotebook(desk);
+  };
+  return { save: () => inBackground(save()), load };
+}
+
 /** @param grid answers undefined until it is loaded. */
-export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keeper, side: Side): Wishes {
+export function wishesOf(
+  desk: Desk,
+  grid: () => Grid | undefined,
+  keeper: Keeper,
+  side: Side,
+  offline: Offline,
+): Wishes {
   const options = () => inBackground(import("./dialogs/options").then(({ openOptions }) => openOptions(desk)));
   const units = () => inBackground(import("./dialogs/units").then(({ openUnits }) => openUnits(desk)));
   const language = () => inBackground(import("./dialogs/language").then(({ openLanguage }) => openLanguage(desk)));
@@ -86,6 +112,13 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
     inBackground(import("./audit/ticks").then(({ tickSelected }) => tickSelected(desk, what)));
   const unfold = (name = calledHere(desk)[0]) =>
     inBackground(import("./edits/unfold-call").then(({ unfoldSelected }) => unfoldSelected(desk, name)));
+  const { save: saveNotebook, load: loadDisk } = saving(desk);
+  const notebooks = () =>
+    inBackground(
+      Promise.all([import("./dialogs/notebooks"), loadDisk()]).then(([{ openNotebooks }, disk]) =>
+        openNotebooks(desk, keeper, disk),
+      ),
+    );
   const audit = auditBeside(desk, side, toCells);
   return {
     options,
@@ -104,10 +137,10 @@ export function wishesOf(desk: Desk, grid: () => Grid | undefined, keeper: Keepe
       const entries = cellMenu(desk, (by) => grid()?.widen(by), options, tick, unfold);
       openMenu(say`Rows and cells`, entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
     },
-    notebooks: () =>
-      inBackground(import("./dialogs/notebooks").then(({ openNotebooks }) => openNotebooks(desk, keeper))),
+    remedies: remediesOf(desk, keeper, offline, { save: saveNotebook, notebooks }),
+    notebooks,
     openNotebook: () => inBackground(chooseNotebook(desk)),
-    saveNotebook: () => inBackground(import("./files/notebook-file").then((files) => files.saveNotebook(desk))),
+    saveNotebook,
     importPage: () => inBackground(chooseTable(desk)),
     exportPage: (what) => inBackground(exportPage(desk, what)),
     exportFor: () => inBackground(import("./dialogs/export-page").then(({ openExport }) => openExport(desk))),

@@ -25,6 +25,10 @@ const parts: Readonly<Record<string, (quick: boolean) => void | Promise<void>>> 
     const counts = quick ? [10, 100, 1000] : [10, 100, 1000, 10_000];
     console.log(`\n== Options in and out, three-hulls\n\n${optionsBench(sheets("three-hulls"), rounds, counts)}`);
   },
+  kill: async (quick) => {
+    const { killBench } = await import("./kill");
+    console.log(`\n== The browser killed\n\n${await killBench(quick ? 5 : 100)}`);
+  },
   audit: (quick) => {
     for (const name of notebooks)
       console.log(`\n== Audit, ${name}\n\n${auditBench(sheets(name), 50, quick ? 3 : rounds)}`);

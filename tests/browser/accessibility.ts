@@ -1,4 +1,4 @@
-import { AxeBuilder } from "@axe-core/playwright";
+import axe from "axe-core";
 import type { Page } from "playwright-core";
 
 const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"];
@@ -12,28 +12,63 @@ const byTheGrid = [
   { id: "scrollable-region-focusable", inside: "#cells" },
 ];
 
+/** Cells that look alike, in one place of the grid, are alike to the check: the first of each is looked at. */
+function markLooks(): void {
+  const seen = new Set<string>();
+  for (const cell of document.querySelectorAll("#cells td, #cells tbody th")) {
+    const look = `${cell.closest(".handsontable")?.className} ${cell.className}`;
+    cell.toggleAttribute("data-alike", seen.has(look));
+    seen.add(look);
+  }
+}
+
+interface Asked {
+  readonly only: { readonly type: "tag" | "rule"; readonly values: string[] };
+  /** Left out of the check. */
+  readonly without: readonly string[];
+  readonly known: typeof byTheGrid;
+}
+
+const leftOut = (cells: boolean): string[] => [cells ? "#cells [data-alike]" : "#cells"];
+
+const check = async (page: Page, asked: Asked): Promise<string[]> => {
+  if (!(await page.evaluate(() => "axe" in window))) await page.evaluate(axe.source);
+  await page.evaluate(markLooks);
+  return page.evaluate(async ({ only, without, known }) => {
+    const { axe: checker } = window as unknown as { axe: typeof axe };
+    const { violations } = await checker.run(
+      { include: ["html"], exclude: [...without] },
+      { runOnly: only, resultTypes: ["violations"] },
+    );
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.flatMap(({ target }) => {
+        const selector = target.flat().at(-1) ?? "";
+        const cause = known.find((one) => one.id === id);
+        return cause && document.querySelector(selector)?.closest(cause.inside) ? [] : [`${id}: ${selector}`];
+      }),
+    );
+  }, asked);
+};
+
 /**
  * What the automatic check finds on a page beyond what the grid causes.
  *
- * @param cells whether the cells are looked at as well: they are many, alike, and slow to look at.
+ * @param cells whether the cells are looked at as well.
  */
-export async function findings(page: Page, cells = true): Promise<string[]> {
-  const check = new AxeBuilder({ page }).withTags(rules);
-  const { violations } = await (cells ? check : check.exclude("#cells")).analyze();
-  const found = await Promise.all(
-    violations.flatMap(({ id, nodes }) =>
-      nodes.map(async ({ target }) => {
-        const selector = target.flat().at(-1) ?? "";
-        const known = byTheGrid.find((one) => one.id === id);
-        const isInside =
-          known !== undefined &&
-          (await page.evaluate(
-            ([inside, own]) => document.querySelector(own as string)?.closest(inside as string) !== null,
-            [known.inside, selector],
-          ));
-        return isInside ? [] : [`${id}: ${selector}`];
-      }),
-    ),
-  );
-  return found.flat();
+export const findings = (page: Page, cells = true): Promise<string[]> =>
+  check(page, { only: { type: "tag", values: rules }, without: leftOut(cells), known: byTheGrid });
+
+/** The same by day and by night; what does not hang on the light is looked at once. */
+export async function findingsInBothLights(page: Page, cells = true): Promise<string[]> {
+  await page.emulateMedia({ colorScheme: "light" });
+  const byDay = await findings(page, cells);
+  await page.emulateMedia({ colorScheme: "dark" });
+  const only = { type: "rule", values: ["color-contrast", "link-in-text-block"] } as const;
+  const byNight = await check(page, {
+    only: { ...only, values: [...only.values] },
+    without: leftOut(cells),
+    known: byTheGrid,
+  });
+  await page.emulateMedia({ colorScheme: "light" });
+  return [...byDay, ...byNight.map((finding) => `${finding}, dark`)];
 }

@@ -1,4 +1,4 @@
-import type { Browser, BrowserContextOptions, Download, Page } from "playwright-core";
+import type { Browser, BrowserContext, BrowserContextOptions, Download, Page } from "playwright-core";
 import { openBrowser } from "./open-browser";
 import { type ServedPage, servePage } from "./serve-page";
 
@@ -11,6 +11,13 @@ export interface OpenDesk {
   readonly strayed: readonly string[];
 }
 
+/** What is done to a window before the program is opened in it. */
+type Prepare = (context: BrowserContext, address: string) => Promise<unknown>;
+
+/** The program as if the browser could not store it: storing fetches every file of it, for every test anew. */
+const withoutStoring: Prepare = (context) =>
+  context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, "serviceWorker"));
+
 /** The program served and a browser beside it, for the tests of one file. */
 export class Workplace {
   private constructor(
@@ -18,20 +25,28 @@ export class Workplace {
     private readonly browser: Browser,
   ) {}
 
-  static async open(): Promise<Workplace> {
-    const [served, browser] = await Promise.all([servePage(), openBrowser()]);
+  /** @param folder holds the built page, where it is not the usual one. */
+  static async open(folder?: string): Promise<Workplace> {
+    const [served, browser] = await Promise.all([servePage(folder), openBrowser()]);
     return new Workplace(served, browser);
   }
 
+  /** Where the program is served. */
+  get address(): string {
+    return this.served.address;
+  }
+
   /** A fresh page, calculated, in a window of its own. */
-  async desk(options: BrowserContextOptions = {}): Promise<OpenDesk> {
+  async desk(options: BrowserContextOptions = {}, prepare: Prepare = withoutStoring): Promise<OpenDesk> {
     const context = await this.browser.newContext({ viewport: { width: 1440, height: 900 }, ...options });
     await context.grantPermissions(["clipboard-read", "clipboard-write"]);
+    await prepare(context, this.served.address);
     const page = await context.newPage();
     const complaints: string[] = [];
     const strayed: string[] = [];
     page.on("console", (message) => {
-      if (message.type() === "error" || message.type() === "warning") complaints.push(message.text());
+      if (message.type() === "error" || message.type() === "warning")
+        complaints.push(`${message.text()} ${message.location().url}`.trim());
     });
     page.on("pageerror", (error) => complaints.push(String(error)));
     page.on("request", (request) => {

@@ -42,7 +42,7 @@ describe("the notebook in the browser's database", () => {
     const second = await page.context().newPage();
     await second.goto(page.url());
     await second.waitForSelector("html[data-ready]");
-    await expect.poll(() => second.textContent(".safety")).toMatch(/open in another window/);
+    await expect.poll(() => second.textContent(".alarm")).toMatch(/open in another window/);
     await select(second, "Supply", input.cell);
     await typeInto(second, "280");
     await select(second, "Supply", input.cell);

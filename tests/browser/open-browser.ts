@@ -2,7 +2,7 @@ import { type Browser, chromium } from "playwright-core";
 import { findBrowser } from "./find-browser.mjs";
 
 /** Keeps the browser from asking for anything by itself; it starts with an empty profile of its own each time. */
-const flags = [
+export const flags = [
   "--no-sandbox",
   "--disable-gpu",
   "--disable-quic",

@@ -11,16 +11,17 @@ export interface ServedPage {
 }
 
 /**
- * Serves what `npm run build` has made.
+ * Serves what `npm run build` has made, or another folder with the same.
  *
  * @throws Error when the page has not been built.
  */
-export async function servePage(): Promise<ServedPage> {
-  if (!existsSync(resolve(top, "dist/page/index.html")))
+export async function servePage(folder = resolve(top, "dist/page")): Promise<ServedPage> {
+  if (!existsSync(resolve(folder, "index.html")))
     throw new Error("The page is not built: run `npm run build` before the browser tests.");
   const server = await preview({
     configFile: resolve(top, "vite.config.ts"),
     logLevel: "error",
+    build: { outDir: folder },
     preview: { port: 0, open: false },
   });
   const address = server.resolvedUrls?.local[0];

@@ -66,6 +66,7 @@ const importers: Readonly<Record<string, string>> = {
   mathjs: "units",
   papaparse: "notebook",
   "pure-rand": "study and course",
+  "workbox-precaching": "view",
   zod: "notebook",
 };
 

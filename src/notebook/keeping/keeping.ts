@@ -23,6 +23,13 @@ export interface Head {
   readonly deleted: number | undefined;
 }
 
+/** The room for everything kept here, in bytes; `isLasting` when the browser does not clear it by itself. */
+export interface Room {
+  readonly used: number;
+  readonly most: number;
+  readonly isLasting: boolean;
+}
+
 const restorable = 30 * 24 * 3600 * 1000;
 
 const headOf = (record: NotebookRecord): Head => ({
@@ -142,11 +149,14 @@ export class Keeping {
     }
   }
 
-  /** Bytes in use and at most for everything kept here; undefined where the browser does not say. */
-  async space(): Promise<{ readonly used: number; readonly most: number } | undefined> {
+  /** Undefined where the browser does not say. */
+  async room(): Promise<Room | undefined> {
     try {
-      const estimate = await this.around.storage?.estimate?.();
-      return estimate && { used: estimate.usage ?? 0, most: estimate.quota ?? 0 };
+      const { storage } = this.around;
+      const estimate = await storage?.estimate?.();
+      if (!estimate) return undefined;
+      const isLasting = (await storage?.persisted?.()) ?? false;
+      return { used: estimate.usage ?? 0, most: estimate.quota ?? 0, isLasting };
     } catch {
       return undefined;
     }

@@ -1,23 +1,39 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { backTo } from "../../notebook/keeping/back-to";
-import type { Head } from "../../notebook/keeping/keeping";
+import type { Head, Room } from "../../notebook/keeping/keeping";
 import type { State } from "../../notebook/keeping/kept";
 import { Refusal } from "../../notebook/refusal";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
+import type { Disk } from "../files/disk";
+import { diskChoices } from "../files/disk-choices";
 import { mayLeave } from "../files/notebook-file";
 import type { Keeper } from "../keeping/keeper";
+import { isAlarming, type Safety } from "../keeping/safety";
 import { shipped, shippedNotebook } from "../shipped";
 import { openDialog } from "./dialog";
 
 const time = new Intl.DateTimeFormat(undefined, { dateStyle: "medium", timeStyle: "short" });
 const size = (characters: number): string => `${Math.max(1, Math.round(characters / 1000))} kB`;
 
+const sentenceOf = ({ sentence }: Safety): string => (/[.…]$/.test(sentence) ? sentence : `${sentence}.`);
+
+const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(bytes < 1e7 ? 1 : 0)} MB`;
+
+function roomText(room: Room | undefined): string {
+  if (!room) return "";
+  const promise = room.isLasting
+    ? "it does not clear them by itself"
+    : "should the disk grow full it may clear them, so save to a file now and then";
+  return `Program and notebooks take ${megabytes(room.used)} of the ${megabytes(room.most)} that the browser allows; ${promise}.`;
+}
+
 /** The notebooks of this browser: open, delete, restore; versions and the last states of the open one. */
-export async function openNotebooks(desk: Desk, keeper: Keeper): Promise<void> {
+export async function openNotebooks(desk: Desk, keeper: Keeper, disk: Disk): Promise<void> {
   let heads: readonly Head[] = await keeper.list();
   let states: readonly State[] = (await keeper.open?.states().catch(() => [])) ?? [];
+  const room = await keeper.room();
   let refusal = "";
 
   await openDialog(
@@ -80,9 +96,10 @@ export async function openNotebooks(desk: Desk, keeper: Keeper): Promise<void> {
         inBackground(keep());
       };
       return html`
-        ${desk.safety.sentence ? html`<p class=${desk.safety.kind === "kept" ? "soft" : "short"}>${desk.safety.sentence}.</p>` : nothing}
+        ${desk.safety.sentence ? html`<p class=${isAlarming(desk.safety) ? "short" : "soft"}>${sentenceOf(desk.safety)} ${roomText(room)}</p>` : nothing}
         ${refusal ? html`<p class="short" role="alert">${refusal}</p>` : nothing}
         ${kept.length > 0 ? html`<h3>${say`Kept in this browser`}</h3><ul class="option-list">${kept.map(line)}</ul>` : nothing}
+        ${diskChoices(disk, close)}
         <h3>${say`Start from a worked notebook`}</h3>
         <div class="choices">${shipped.map(
           ({ folder, title }) =>

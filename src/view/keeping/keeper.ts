@@ -1,10 +1,11 @@
-import type { Head, Keeping } from "../../notebook/keeping/keeping";
+import type { Head, Keeping, Room } from "../../notebook/keeping/keeping";
 import type { Kept } from "../../notebook/keeping/kept";
 import type { Notebook } from "../../notebook/model";
+import { Refusal } from "../../notebook/refusal";
 import { inBackground } from "../background";
 import { one } from "../block";
 import type { Desk } from "../desk";
-import { safetyOf } from "./safety";
+import { refused, safetyOf } from "./safety";
 
 /** Keeps the notebook on the desk in the browser's database, and brings back what was kept. */
 export class Keeper {
@@ -12,36 +13,56 @@ export class Keeper {
   private kept: Kept | undefined;
   private attached: (() => void) | undefined;
   private isOpening = false;
+  private hasAsked = false;
 
   constructor(private readonly desk: Desk) {
     desk.subscribe(({ kind }) => {
       if (kind === "calculating") this.attach();
       if (kind === "opened" && !this.isOpening) inBackground(this.adopt());
       if (kind === "page" || kind === "selection") this.remember();
+      if (kind === "change") this.persist();
     });
     document.addEventListener("visibilitychange", () => {
-      if (document.visibilityState === "hidden") inBackground(this.kept?.flush() ?? Promise.resolve());
+      if (document.visibilityState === "hidden") inBackground(this.flush());
     });
   }
 
   /** Opens what was kept last, or begins to keep the notebook on the desk; to be called before it is calculated. */
   async begin(): Promise<void> {
+    const keeping = await this.database();
+    if (!keeping) return;
+    const last = await keeping.lastOpened().catch(() => undefined);
+    if (last !== undefined) await this.orSay(async () => this.take(await keeping.open(last)));
+    if (!this.kept) await this.adopt();
+  }
+
+  /** The browser's database, opened when it is not yet; where it is refused, the reason stands as an alarm. */
+  private async database(): Promise<Keeping | undefined> {
+    if (this.keeping) return this.keeping;
     const { openKeeping } = await import("../../notebook/keeping/keeping");
     const opened = await openKeeping();
     if ("refused" in opened) {
-      this.desk.setSafety({ kind: "refused", sentence: opened.refused });
-      return;
+      this.desk.setSafety(refused(opened.refused));
+      return undefined;
     }
     this.keeping = opened;
-    await this.orSay(async () => {
-      const last = await opened.lastOpened();
-      this.take(last === undefined ? await opened.add(this.desk.notebook) : await opened.open(last));
-    });
+    return opened;
   }
 
-  /** Asks the browser to hold on to what is kept; it may ask the person, so this waits for something worth keeping. */
-  async persist(): Promise<void> {
-    await this.keeping?.persist();
+  /** Offers to the database what it does not have yet. @returns whether it has everything. */
+  async flush(): Promise<boolean> {
+    return (await this.kept?.flush()) ?? false;
+  }
+
+  /** The same, after asking once more for a database that was refused. */
+  async tryAgain(): Promise<boolean> {
+    if ((await this.database()) && !this.kept) await this.adopt();
+    return this.flush();
+  }
+
+  /** What the browser says of the room for notebooks; undefined where it says nothing. */
+  async room(): Promise<Room | undefined> {
+    return this.keeping?.room();
   }
 
   async list(): Promise<readonly Head[]> {
@@ -77,7 +98,19 @@ export class Keeper {
     const { keeping, desk } = this;
     if (!keeping) return;
     this.leave();
-    await this.orSay(async () => this.take(await keeping.add(desk.notebook)));
+    try {
+      this.take(await keeping.add(desk.notebook));
+    } catch (cause) {
+      const { refusalSentence } = await import("../../notebook/keeping/standing");
+      desk.setSafety(refused(refusalSentence(cause)));
+    }
+  }
+
+  /** Asks the browser to hold on to what is kept; it may ask the person, so this waits for something worth keeping. */
+  private persist(): void {
+    if (this.hasAsked || !this.keeping) return;
+    this.hasAsked = true;
+    inBackground(this.keeping.persist());
   }
 
   private leave(): void {
@@ -130,7 +163,8 @@ export class Keeper {
     try {
       await what();
     } catch (problem) {
-      this.desk.say(problem instanceof Error ? problem.message : String(problem), "refused");
+      if (problem instanceof Refusal) this.desk.say(problem.message, "refused");
+      else reportError(problem);
     }
   }
 }

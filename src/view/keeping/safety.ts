@@ -3,23 +3,43 @@ import { say } from "../../words/say";
 
 /** How safe the work is, and what the person reads of it. */
 export interface Safety {
-  /** `open`: not looked up yet. `closed`: this window may only read. `refused`: in this window only. */
-  readonly kind: "open" | "kept" | "keeping" | "refused" | "closed";
+  /**
+   * `open`: not looked up yet. `closed`: this window may only read; `behind`: it shows an older state than there is.
+   * `refused`: in this window only. `taken`: so as well, because another window has the notebook.
+   */
+  readonly kind: "open" | "kept" | "keeping" | "refused" | "taken" | "closed" | "behind";
+  /** In three or four words, for the place where it always stands. */
+  readonly brief: string;
+  /** What happened and what to do. */
   readonly sentence: string;
 }
+
+const wordless = { open: "", kept: "Kept in this browser", keeping: "Keeping …" } as const;
+
+/** A safety whose few words say it all. */
+export const calm = (kind: keyof typeof wordless): Safety => ({
+  kind,
+  brief: wordless[kind],
+  sentence: wordless[kind],
+});
+
+export const refused = (sentence: string): Safety => ({ kind: "refused", brief: "In this window only", sentence });
+
+/** Whether there is something that the person should do. */
+export const isAlarming = ({ kind }: Safety): boolean => !(kind in wordless);
 
 export function safetyOf(standing: Standing): Safety {
   switch (standing.kind) {
     case "kept":
-      return { kind: "kept", sentence: say`Kept in this browser` };
     case "keeping":
-      return { kind: "keeping", sentence: say`Keeping …` };
+      return calm(standing.kind);
     case "reads":
-      return {
-        kind: "closed",
-        sentence: standing.behind ? say`${standing.sentence} It was changed there since.` : standing.sentence,
-      };
+      return standing.behind
+        ? { kind: "behind", brief: "To be read only", sentence: `${standing.sentence} It was changed there since.` }
+        : { kind: "closed", brief: "To be read only", sentence: standing.sentence };
+    case "taken":
+      return { kind: "taken", brief: "In this window only", sentence: standing.sentence };
     default:
-      return { kind: "refused", sentence: standing.sentence };
+      return refused(standing.sentence);
   }
 }

@@ -223,13 +223,17 @@ describe("the notebooks of a browser", () => {
   });
 
   it("are asked to be kept for good, and their room is told", async () => {
-    const storage = { persist: async () => true, estimate: async () => ({ usage: 5, quota: 100 }) } as StorageManager;
+    const storage = {
+      persist: async () => true,
+      persisted: async () => true,
+      estimate: async () => ({ usage: 5, quota: 100 }),
+    } as StorageManager;
     const keeping = await open(newBrowser({ storage }));
     expect(await keeping.persist()).toBe(true);
-    expect(await keeping.space()).toEqual({ used: 5, most: 100 });
+    expect(await keeping.room()).toEqual({ used: 5, most: 100, isLasting: true });
     const silent = await open(newBrowser());
     expect(await silent.persist()).toBe(false);
-    expect(await silent.space()).toBeUndefined();
+    expect(await silent.room()).toBeUndefined();
   });
 });
 
