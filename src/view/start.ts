@@ -1,4 +1,3 @@
-import { say } from "../words/say";
 import { Tasks } from "./course/tasks";
 import { Desk } from "./desk";
 import { Clipboard } from "./edits/clipboard";

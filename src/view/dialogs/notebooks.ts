@@ -24,9 +24,10 @@ const megabytes = (bytes: number): string => `${(bytes / 1e6).toFixed(bytes < 1e
 function roomText(room: Room | undefined): string {
   if (!room) return "";
   const promise = room.isLasting
-    ? "it does not clear them by itself"
-    : "should the disk grow full it may clear them, so save to a file now and then";
-  return `Program and notebooks take ${megabytes(room.used)} of the ${megabytes(room.most)} that the browser allows; ${promise}.`;
+    ? say`It does not clear them by itself.`
+    : say`Should the disk grow full it may clear them, so save to a file now and then.`;
+  const taken = say`Program and notebooks take ${megabytes(room.used)} of the ${megabytes(room.most)} that the browser allows.`;
+  return `${taken} ${promise}`;
 }
 
 /** The notebooks of this browser: open, delete, restore; versions and the last states of the open one. */

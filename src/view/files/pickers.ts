@@ -1,3 +1,5 @@
+import { say } from "../../words/say";
+
 /** A folder that the person has chosen. */
 export type Folder = FileSystemDirectoryHandle;
 
@@ -32,6 +34,6 @@ export const pickFile = (suggestedName: string): Promise<FileSystemFileHandle | 
   chosen(
     pickers().showSaveFilePicker?.({
       suggestedName,
-      types: [{ description: "Notebook", accept: { "application/zip": [".zip"] } }],
+      types: [{ description: say`Notebook`, accept: { "application/zip": [".zip"] } }],
     }),
   );

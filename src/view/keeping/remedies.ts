@@ -1,11 +1,12 @@
+import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import type { Offline } from "../offline/offline";
 import type { Remedies } from "./alarms";
 import type { Keeper } from "./keeper";
 
-const mustWait =
-  "The newer version has to wait: the latest changes are in this window only. Save to a file, then take it.";
+const mustWait = () =>
+  say`The newer version has to wait: the latest changes are in this window only. Save to a file, then take it.`;
 
 /** What the buttons of an alarm do. */
 export function remediesOf(
@@ -15,7 +16,7 @@ export function remediesOf(
   others: Pick<Remedies, "save" | "notebooks">,
 ): Remedies {
   const tryAgain = async () => {
-    if (await keeper.tryAgain()) desk.say("Everything is kept in this browser again.");
+    if (await keeper.tryAgain()) desk.say(say`Everything is kept in this browser again.`);
     else desk.say(desk.safety.sentence, "refused");
   };
   const takeOver = async () => {
@@ -28,7 +29,7 @@ export function remediesOf(
   };
   const takeNewer = async () => {
     await keeper.flush();
-    if (desk.isUnsaved) desk.say(mustWait, "refused");
+    if (desk.isUnsaved) desk.say(mustWait(), "refused");
     else offline.take();
   };
   return {

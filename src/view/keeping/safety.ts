@@ -14,16 +14,15 @@ export interface Safety {
   readonly sentence: string;
 }
 
-const wordless = { open: "", kept: "Kept in this browser", keeping: "Keeping …" } as const;
+const wordless = { open: () => "", kept: () => say`Kept in this browser`, keeping: () => say`Keeping …` } as const;
 
 /** A safety whose few words say it all. */
-export const calm = (kind: keyof typeof wordless): Safety => ({
-  kind,
-  brief: wordless[kind],
-  sentence: wordless[kind],
-});
+export function calm(kind: keyof typeof wordless): Safety {
+  const brief = wordless[kind]();
+  return { kind, brief, sentence: brief };
+}
 
-export const refused = (sentence: string): Safety => ({ kind: "refused", brief: "In this window only", sentence });
+export const refused = (sentence: string): Safety => ({ kind: "refused", brief: say`In this window only`, sentence });
 
 /** Whether there is something that the person should do. */
 export const isAlarming = ({ kind }: Safety): boolean => !(kind in wordless);
@@ -35,10 +34,14 @@ export function safetyOf(standing: Standing): Safety {
       return calm(standing.kind);
     case "reads":
       return standing.behind
-        ? { kind: "behind", brief: "To be read only", sentence: `${standing.sentence} It was changed there since.` }
-        : { kind: "closed", brief: "To be read only", sentence: standing.sentence };
+        ? {
+            kind: "behind",
+            brief: say`To be read only`,
+            sentence: say`${standing.sentence} It was changed there since.`,
+          }
+        : { kind: "closed", brief: say`To be read only`, sentence: standing.sentence };
     case "taken":
-      return { kind: "taken", brief: "In this window only", sentence: standing.sentence };
+      return { kind: "taken", brief: say`In this window only`, sentence: standing.sentence };
     default:
       return refused(standing.sentence);
   }

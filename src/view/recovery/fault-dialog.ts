@@ -1,3 +1,5 @@
+import { say } from "../../words/say";
+
 /** What a button of the dialog is called and does. */
 export interface Choice {
   readonly label: string;
@@ -42,10 +44,10 @@ export class FaultDialog {
 
   constructor(choices: readonly Choice[], forReport: readonly Choice[]) {
     this.report.setAttribute("role", "group");
-    this.report.setAttribute("aria-label", "The report");
-    const title = element("h2", { id: "fault-title", textContent: "Something went wrong in this program" });
-    const summary = element("summary", { textContent: "Report for those who can mend it" });
-    const note = element("p", { textContent: "It goes nowhere by itself. Read it before you hand it on." });
+    this.report.setAttribute("aria-label", say`The report`);
+    const title = element("h2", { id: "fault-title", textContent: say`Something went wrong in this program` });
+    const summary = element("summary", { textContent: say`Report for those who can mend it` });
+    const note = element("p", { textContent: say`It goes nowhere by itself. Read it before you hand it on.` });
     const details = element("details", {}, summary, note, this.report, buttons(forReport));
     this.dialog.setAttribute("aria-labelledby", "fault-title");
     this.dialog.className = "fault";

@@ -1,5 +1,6 @@
 import { version } from "../../../package.json";
 import type { Notebook } from "../../notebook/model";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { fileName, handOut } from "../files/hand-out";
 import { FaultDialog } from "./fault-dialog";
@@ -9,8 +10,8 @@ import { rescued } from "./rescue";
 /** What browsers report as errors of the page although nothing is wrong with it. */
 const harmless = /^ResizeObserver loop/;
 
-const notLoaded =
-  "A part of the program could not be loaded: there may be no network, or a newer version has taken its place. Load the page again.";
+const notLoaded = () =>
+  say`A part of the program could not be loaded: there may be no network, or a newer version has taken its place. Load the page again.`;
 
 /**
  * Stands by for errors that nobody expected: says what happened, has the work kept, and offers a file with the notebook
@@ -21,17 +22,7 @@ export class Recovery {
   private subject: Notebook | undefined;
   private readonly parts = new WeakSet<object>();
   private readonly dismissed = new Set<string>();
-  private readonly dialog = new FaultDialog(
-    [
-      { label: "Save the notebook to a file", act: () => this.save(), isMain: true },
-      { label: "Load the page again", act: () => location.reload() },
-      { label: "Go on", act: () => this.goOn() },
-    ],
-    [
-      { label: "Save the report", act: () => handOut("athwart-report.txt", this.report, "text/plain;charset=utf-8") },
-      { label: "Copy it", act: () => this.copy() },
-    ],
-  );
+  private dialog: FaultDialog | undefined;
 
   /** @param flush has everything written to the browser's database that is not there yet. */
   constructor(
@@ -63,22 +54,35 @@ export class Recovery {
     const { fault } = this;
     if (!fault || this.dismissed.has(fault.what)) return;
     const isPart = typeof problem === "object" && problem !== null && this.parts.has(problem);
-    this.dialog.show({
-      sentences: [isPart ? notLoaded : `What the program says of it: ${fault.what}`, this.kept],
-      report: this.report,
-    });
+    this.say([isPart ? notLoaded() : say`What the program says of it: ${fault.what}`, this.kept]);
+  }
+
+  private say(sentences: readonly string[]): void {
+    const saveReport = () => handOut("athwart-report.txt", this.report, "text/plain;charset=utf-8");
+    this.dialog ??= new FaultDialog(
+      [
+        { label: say`Save the notebook to a file`, act: () => this.save(), isMain: true },
+        { label: say`Load the page again`, act: () => location.reload() },
+        { label: say`Go on`, act: () => this.goOn() },
+      ],
+      [
+        { label: say`Save the report`, act: saveReport },
+        { label: say`Copy it`, act: () => this.copy() },
+      ],
+    );
+    this.dialog.show({ sentences, report: this.report });
   }
 
   /** Whether the work is safe, for the person. */
   private get kept(): string {
-    if (this.subject) return "The notebook could not be opened; another one was opened in its place.";
+    if (this.subject) return say`The notebook could not be opened; another one was opened in its place.`;
     const { kind } = this.desk.safety;
     if (kind === "kept") {
-      return "Everything up to the last change is kept in this browser, and opens where you were when the page is loaded again.";
+      return say`Everything up to the last change is kept in this browser, and opens where you were when the page is loaded again.`;
     }
     return kind === "closed" || kind === "behind"
-      ? "This window only reads the notebook; the window that has it keeps it."
-      : "The latest changes are in this window only: save the notebook to a file before the page is loaded again.";
+      ? say`This window only reads the notebook; the window that has it keeps it.`
+      : say`The latest changes are in this window only: save the notebook to a file before the page is loaded again.`;
   }
 
   private get report(): string {
@@ -99,7 +103,7 @@ export class Recovery {
     const { desk, subject } = this;
     const bounds = subject ? undefined : desk.bounds();
     if (bounds) {
-      this.dialog.show({ sentences: [bounds.save], report: this.report });
+      this.say([bounds.save]);
       return;
     }
     const notebook = subject ?? desk.notebook;
@@ -110,7 +114,7 @@ export class Recovery {
 
   private goOn(): void {
     if (this.fault) this.dismissed.add(this.fault.what);
-    this.dialog.close();
+    this.dialog?.close();
   }
 
   private copy(): void {
