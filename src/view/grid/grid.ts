@@ -63,7 +63,7 @@ export class Grid {
     openMenu: (x: number, y: number) => void,
   ) {
     registerEditor(
-      say`formula`,
+      "formula",
       formulaEditor(desk, functions, (row, column, text) => this.take([[row, column, undefined, text]])),
     );
     this.layOut = new LayOut(desk, clipboard, host);
@@ -146,7 +146,7 @@ export class Grid {
       imeFastEdit: true,
       autoWrapRow: true,
       wordWrap: false,
-      editor: say`formula`,
+      editor: "formula",
       sanitizer: () => "",
       renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) =>
         paintCell(td, layOut.look(row, column), layOut.marks(row, column)),
