@@ -1,5 +1,6 @@
 import { plainNumberOf } from "../engine/content";
 import { numberText } from "../formula/number-text";
+import { withDecimalSign } from "../words/decimal-sign";
 import { listOf } from "./amount";
 import type { Scalar } from "./scalar";
 import { shownUnit } from "./shown";
@@ -67,10 +68,11 @@ export const placeFor = (size: number): number => 10 ** Math.floor(Math.log10(si
 /** A right value, rounded as the trainee is asked to. */
 export function asAsked(allowance: Allowance, value: Scalar): string {
   if (typeof value !== "number") return value;
-  if (allowance.kind === "share") return String(Number(value.toPrecision(figuresFor(allowance.share))));
+  if (allowance.kind === "share")
+    return withDecimalSign(String(Number(value.toPrecision(figuresFor(allowance.share)))));
   if (allowance.kind !== "size") return numberText(value);
   const place = placeFor(allowance.size);
-  return (Math.round(value / place) * place).toFixed(Math.max(0, -Math.round(Math.log10(place))));
+  return withDecimalSign((Math.round(value / place) * place).toFixed(Math.max(0, -Math.round(Math.log10(place)))));
 }
 
 /** What the trainee is told of rounding and of what counts as right. */

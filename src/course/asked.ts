@@ -1,4 +1,4 @@
-import { numberText } from "../formula/number-text";
+import { numberText, plainNumberText } from "../formula/number-text";
 import { Refusal } from "../notebook/refusal";
 import { type Numbers, scalarOf } from "./numbers";
 import type { Scalar } from "./scalar";
@@ -33,7 +33,7 @@ export function givenIn(numbers: Numbers): readonly Given[] {
     .filter(({ name }) => given(name))
     .map(({ name, about, unit, row }: Drawn | Calculated) => {
       const value = scalarOf(worked.values.get(name)) ?? "";
-      if (typeof value === "number" && Number(numberText(value)) !== value) {
+      if (typeof value === "number" && Number(plainNumberText(value)) !== value) {
         throw new Refusal(
           `${task.file}, row ${row}: ${name} is ${value}, shown as ${numberText(value)}; round it with ROUND.`,
         );

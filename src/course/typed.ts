@@ -1,4 +1,5 @@
 import { convertUnit } from "../units/convert";
+import { decimalSign } from "../words/decimal-sign";
 import { shownUnit } from "./shown";
 
 /** What a trainee typed for a number. */
@@ -32,7 +33,8 @@ function readDigits(whole: string, rest: string): { value: number; other?: numbe
   const [first = "", ...more] = parts;
   if (more.length === 0) {
     const digits = `${front || "0"}${first.replace(",", ".")}`;
-    const thousands = first.startsWith(",") && first.length === 4 && /^[1-9]\d{0,2}$/.test(front);
+    const thousands =
+      (first.startsWith(",") || decimalSign() === ",") && first.length === 4 && /^[1-9]\d{0,2}$/.test(front);
     return { value: Number(digits), digits, ...(thousands && { other: Number(`${front}${first.slice(1)}`) }) };
   }
   // Several marks: the last one is the decimal sign if it differs from the others, which part thousands.

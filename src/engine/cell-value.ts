@@ -1,4 +1,5 @@
 import { DetailedCellError, type CellValue as EngineValue } from "hyperformula";
+import { say } from "../words/say";
 import { sentenceOf, unreadableFormula } from "./sentences";
 import { blank, type CellValue } from "./value";
 
@@ -17,7 +18,7 @@ export function cellValue(value: EngineValue): CellValue {
 export const unreadable = (formula: string): CellValue => ({
   kind: "error",
   code: "#ERROR!",
-  sentence: formula.startsWith("=") ? unreadableFormula : "a formula begins with =",
+  sentence: formula.startsWith("=") ? unreadableFormula : say`a formula begins with =`,
   from: "",
 });
 

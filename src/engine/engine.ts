@@ -1,4 +1,5 @@
 // Past 150 lines: one class is all that the program knows of the engine.
+
 import {
   DetailedCellError,
   type CellValue as EngineValue,

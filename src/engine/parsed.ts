@@ -1,3 +1,5 @@
+import { say } from "../words/say";
+
 /** A cell by sheet number, row and column, all from 0. */
 export interface ParsedCell {
   readonly sheet: number;
@@ -31,8 +33,7 @@ export type Parsed =
   | { readonly kind: "unreadable"; readonly text: string };
 
 /** Said wherever the formula's parts would be shown, when the engine does not give them. */
-export const noParse =
-  "This version of the calculation engine does not show how it reads a formula; results are not touched by that.";
+export const noParse = say`This version of the calculation engine does not show how it reads a formula; results are not touched by that.`;
 
 /** The formulas of which one is made, from left to right; none for a single number, text or reference. */
 export function partsOf(parsed: Parsed): readonly Parsed[] {

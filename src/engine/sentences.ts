@@ -1,19 +1,20 @@
 import type { DetailedCellError } from "hyperformula";
+import { say } from "../words/say";
 
-export const unreadableFormula = "the formula cannot be read: check brackets, commas and quotation marks";
+export const unreadableFormula = say`the formula cannot be read: check brackets, commas and quotation marks`;
 
 /** What the engine's own errors mean and what to do, by code; a named function brings its own sentence. */
 const byCode: Readonly<Record<string, string>> = {
-  "#DIV/0!": "division by zero or by a blank cell: check the divisor",
-  "#NAME?": "a name in the formula is not known: check its spelling",
-  "#VALUE!": "text stands where a number is due, or the arguments do not fit the function",
-  "#NUM!": "the result is not a finite number: check the inputs",
-  "#N/A": "nothing matches: check the value that is looked for",
-  "#REF!": "a cell that the formula used is gone: point it to another",
-  "#CYCLE!": "the formula depends on its own cell: break the ring",
-  "#SPILL!": "the result needs more cells than are free: clear the cells beside or below",
+  "#DIV/0!": say`division by zero or by a blank cell: check the divisor`,
+  "#NAME?": say`a name in the formula is not known: check its spelling`,
+  "#VALUE!": say`text stands where a number is due, or the arguments do not fit the function`,
+  "#NUM!": say`the result is not a finite number: check the inputs`,
+  "#N/A": say`nothing matches: check the value that is looked for`,
+  "#REF!": say`a cell that the formula used is gone: point it to another`,
+  "#CYCLE!": say`the formula depends on its own cell: break the ring`,
+  "#SPILL!": say`the result needs more cells than are free: clear the cells beside or below`,
   "#ERROR!": unreadableFormula,
-  "#LIC!": "the engine's licence key is not accepted: check the build settings",
+  "#LIC!": say`the engine's licence key is not accepted: check the build settings`,
 };
 
 const unknownFunction = /^Function name (\S+) not recognized/;
@@ -26,9 +27,10 @@ const terse =
 export function sentenceOf(error: DetailedCellError): string {
   const { message, value } = error;
   const fn = unknownFunction.exec(message);
-  if (fn) return `function ${fn[1]} is not known: check its spelling, or pick one from the list of functions`;
+  if (fn) return say`function ${fn[1] ?? ""} is not known: check its spelling, or pick one from the list of functions`;
   const name = unknownName.exec(message);
-  if (name) return `${name[1]} is not known: a cell is written as letter and number, a text in quotation marks`;
+  if (name)
+    return say`${name[1] ?? ""} is not known: a cell is written as letter and number, a text in quotation marks`;
   if (message === "" || terse.test(message) || value === "#ERROR!") {
     return message.includes("failed in itself") ? message : (byCode[value] ?? message);
   }

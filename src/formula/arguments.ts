@@ -1,4 +1,6 @@
 import type { UnitText } from "../units/names";
+import { betweenNumbers, withDecimalSign } from "../words/decimal-sign";
+import { said, say } from "../words/say";
 
 /** A number with a unit and limits. `any` takes every unit; arguments marked so in one function share it. */
 export interface NumberArgument {
@@ -47,8 +49,8 @@ export interface RangeArgument {
 
 export type Argument = NumberArgument | TextArgument | FlagArgument | KeyArgument | RangeArgument;
 
-/** `halfBreadth` is shown and spoken of as `half breadth`. */
-export const words = (name: string): string => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+/** `halfBreadth` is shown and spoken of as `half breadth`, in the language that is spoken. */
+export const words = (name: string): string => said(name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`));
 
 /** `halfBreadth` -> value used when the cell is blank or the argument is left out. */
 export const defaultOf = (argument: Argument): number | string | boolean | undefined =>
@@ -62,20 +64,23 @@ export const unitWord = (unit: UnitText | "any"): string =>
 export function allowed(argument: Argument): string {
   switch (argument.kind) {
     case "text":
-      return argument.choices ? argument.choices.map((choice) => `"${choice}"`).join(" or ") : "any text";
+      return argument.choices ? argument.choices.map((choice) => `"${choice}"`).join(say` or `) : say`any text`;
     case "flag":
-      return "TRUE or FALSE";
+      return say`TRUE or FALSE`;
     case "key":
-      return `${argument.keys[0]} to ${argument.keys.at(-1)}`;
+      return say`${argument.keys[0] ?? ""} to ${argument.keys.at(-1) ?? ""}`;
     default: {
       const unit = unitWord(argument.unit);
-      if ("oneOf" in argument && argument.oneOf) return `${argument.oneOf.join(", ")}${unit}`;
+      if ("oneOf" in argument && argument.oneOf)
+        return `${argument.oneOf.map((one) => withDecimalSign(String(one))).join(betweenNumbers())}${unit}`;
       const { min, max } = argument;
-      const low = min === undefined ? undefined : `${"aboveMin" in argument ? "above " : ""}${min}`;
-      if (low !== undefined && max !== undefined) return `${low} to ${max}${unit}`;
-      if (low !== undefined) return `${"aboveMin" in argument ? low : `from ${low}`}${unit}`;
-      if (max !== undefined) return `up to ${max}${unit}`;
-      return "any number";
+      const isAbove = "aboveMin" in argument;
+      if (min !== undefined && max !== undefined) {
+        return isAbove ? say`above ${min} to ${max}${unit}` : say`${min} to ${max}${unit}`;
+      }
+      if (min !== undefined) return isAbove ? say`above ${min}${unit}` : say`from ${min}${unit}`;
+      if (max !== undefined) return say`up to ${max}${unit}`;
+      return say`any number`;
     }
   }
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { defaultOf } from "./arguments";
 import { checkArgument } from "./check-argument";
 import type { AnyDefinition } from "./definition";
@@ -29,7 +30,7 @@ export function program(definition: AnyDefinition): Program {
     });
     const acts = definition.steps.map((step) => prepareStep(step, scope));
     const last = definition.steps.findLast((step) => step.kind !== "require");
-    if (!last || !("symbol" in last)) throw new Error("no step gives a result");
+    if (!last || !("symbol" in last)) throw new Error(say`no step gives a result`);
     const made = { acts, constants, result: scope.at(last.symbol), names: scope.names };
     programs.set(definition, made);
     return made;
@@ -41,7 +42,7 @@ export function program(definition: AnyDefinition): Program {
 function checkAll(definition: AnyDefinition, given: readonly Given[]): Value[] {
   const args = Object.entries(definition.args);
   if (given.length > args.length) {
-    throw new Fault("kind", `${definition.name}: takes ${args.length} arguments, got ${given.length}`);
+    throw new Fault("kind", say`${definition.name}: takes ${args.length} arguments, got ${given.length}`);
   }
   return args.map(([name, argument], i) => checkArgument(name, argument, given[i]));
 }
@@ -61,7 +62,7 @@ function run(definition: AnyDefinition, given: readonly Given[]): Slots {
 export function callFunction(definition: AnyDefinition, given: readonly Given[]): Answer {
   const answer = run(definition, given)[program(definition).result] as Answer;
   if (typeof answer === "number" && !Number.isFinite(answer)) {
-    throw new Fault("range", `${definition.name}: no finite result for these inputs`);
+    throw new Fault("range", say`${definition.name}: no finite result for these inputs`);
   }
   // A cell has no minus zero.
   return typeof answer === "number" ? answer + 0 : answer;

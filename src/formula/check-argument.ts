@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import {
   type Argument,
   allowed,
@@ -15,8 +16,8 @@ import type { Given, Value } from "./value";
 function checkNumber(name: string, argument: NumberArgument | RangeArgument, value: unknown): number {
   const label = words(name);
   if (typeof value !== "number") {
-    const got = typeof value === "string" ? `text "${value}"` : String(value).toUpperCase();
-    throw new Fault("kind", `${label}: got ${got}, needs a number`);
+    const got = typeof value === "string" ? say`text "${value}"` : String(value).toUpperCase();
+    throw new Fault("kind", say`${label}: got ${got}, needs a number`);
   }
   const outside =
     !Number.isFinite(value) ||
@@ -25,27 +26,27 @@ function checkNumber(name: string, argument: NumberArgument | RangeArgument, val
     (argument.max !== undefined && value > argument.max) ||
     ("oneOf" in argument && argument.oneOf !== undefined && !argument.oneOf.includes(value));
   if (outside) {
-    throw new Fault("range", `${label}: ${value}${unitWord(argument.unit)} (allowed ${allowed(argument)})`);
+    throw new Fault("range", say`${label}: ${value}${unitWord(argument.unit)} (allowed ${allowed(argument)})`);
   }
   if ("whole" in argument && !Number.isInteger(value)) {
-    throw new Fault("kind", `${label}: ${value}, needs a whole number`);
+    throw new Fault("kind", say`${label}: ${value}, needs a whole number`);
   }
   return value;
 }
 
 function checkText(name: string, argument: TextArgument, value: unknown): string {
-  if (typeof value !== "string") throw new Fault("kind", `${words(name)}: got ${String(value)}, needs text`);
+  if (typeof value !== "string") throw new Fault("kind", say`${words(name)}: got ${String(value)}, needs text`);
   if (argument.choices && !argument.choices.includes(value)) {
-    throw new Fault("range", `${words(name)}: "${value}" (allowed ${allowed(argument)})`);
+    throw new Fault("range", say`${words(name)}: "${value}" (allowed ${allowed(argument)})`);
   }
   return value;
 }
 
 function checkKey(name: string, argument: KeyArgument, value: unknown): string {
   const key = typeof value === "number" ? String(value) : value;
-  if (typeof key !== "string") throw new Fault("kind", `${words(name)}: got ${String(value)}, needs a size`);
+  if (typeof key !== "string") throw new Fault("kind", say`${words(name)}: got ${String(value)}, needs a size`);
   if (!argument.keys.includes(key)) {
-    throw new Fault("missing", `${words(name)}: ${key} is not in the table (allowed ${allowed(argument)})`);
+    throw new Fault("missing", say`${words(name)}: ${key} is not in the table (allowed ${allowed(argument)})`);
   }
   return key;
 }
@@ -58,17 +59,17 @@ function checkKey(name: string, argument: KeyArgument, value: unknown): string {
 export function checkArgument(name: string, argument: Argument, given: Given | undefined): Value {
   if (given === null || given === undefined || given === "") {
     const otherwise = defaultOf(argument);
-    if (otherwise === undefined) throw new Fault("kind", `${words(name)}: blank`);
+    if (otherwise === undefined) throw new Fault("kind", say`${words(name)}: blank`);
     return otherwise;
   }
   if (argument.kind === "range") {
     const cells = typeof given === "object" ? given : [given];
     const blank = cells.findIndex((cell) => cell === null || cell === "");
-    if (blank >= 0) throw new Fault("kind", `${words(name)}: cell ${blank + 1} of ${cells.length} is blank`);
+    if (blank >= 0) throw new Fault("kind", say`${words(name)}: cell ${blank + 1} of ${cells.length} is blank`);
     return cells.map((cell) => checkNumber(name, argument, cell));
   }
   if (typeof given === "object") {
-    throw new Fault("kind", `${words(name)}: got ${given.length} cells, needs one`);
+    throw new Fault("kind", say`${words(name)}: got ${given.length} cells, needs one`);
   }
   switch (argument.kind) {
     case "text":
@@ -77,7 +78,7 @@ export function checkArgument(name: string, argument: Argument, given: Given | u
       return checkKey(name, argument, given);
     case "flag":
       if (typeof given !== "boolean") {
-        throw new Fault("kind", `${words(name)}: got ${JSON.stringify(given)}, needs TRUE or FALSE`);
+        throw new Fault("kind", say`${words(name)}: got ${JSON.stringify(given)}, needs TRUE or FALSE`);
       }
       return given;
     default:

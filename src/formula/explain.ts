@@ -1,4 +1,5 @@
 // Past 150 lines: one writer a kind of step, side by side so that they read alike.
+import { said, say } from "../words/say";
 import { allowed, words } from "./arguments";
 import { callFunction, program } from "./call";
 import { checkArgument } from "./check-argument";
@@ -40,7 +41,7 @@ const kinds: { readonly [K in Step["kind"]]: Explain<Extract<Step, { kind: K }>>
   total: sayTotal,
 };
 
-const say = (step: Step, after: Standing | undefined): Said => (kinds[step.kind] as Explain<Step>)(step, after);
+const saidBy = (step: Step, after: Standing | undefined): Said => (kinds[step.kind] as Explain<Step>)(step, after);
 
 const named = (source: Source): NamedSource => ({ source, line: sourceLine(source) });
 
@@ -65,7 +66,7 @@ function explainArgument(definition: AnyDefinition, name: string, given: Given):
   return {
     name,
     words: words(name),
-    about: argument.about,
+    about: said(argument.about),
     unit: "unit" in argument ? argument.unit : "text",
     given,
     value,
@@ -80,7 +81,7 @@ const explainConstants = (definition: AnyDefinition): ExplainedConstant[] =>
   Object.entries(definition.constants ?? {}).map(([name, { value, unit, about, source }]) => ({
     name,
     words: symbolText(name),
-    about,
+    about: said(about),
     value,
     unit,
     source: named(source),
@@ -105,17 +106,17 @@ function explainStep(
   const symbol = "symbol" in step ? step.symbol : "";
   const after = slots && new Standing(places, slots);
   // A step that is refused may have nothing to put in: a key that is in no table, a range of one cell.
-  const said = say(step, refusal === undefined || step.kind === "require" ? after : undefined);
+  const spoken = saidBy(step, refusal === undefined || step.kind === "require" ? after : undefined);
   return {
     kind: step.kind,
     symbol,
-    symbols: equation(symbol, said.symbols),
-    numbers: said.numbers && equation(symbol, said.numbers),
+    symbols: equation(symbol, spoken.symbols),
+    numbers: spoken.numbers && equation(symbol, spoken.numbers),
     value: refusal === undefined && symbol !== "" ? after?.value(symbol) : undefined,
     unit: "unit" in step ? step.unit : "1",
-    why: "why" in step ? step.why : "the function answers only where this holds",
-    words: said.words,
-    source: said.source && named(said.source),
+    why: "why" in step ? said(step.why) : say`the function answers only where this holds`,
+    words: spoken.words,
+    source: spoken.source && named(spoken.source),
     reached: slots !== undefined,
     refusal,
   };
@@ -156,19 +157,19 @@ export function explainCall(definition: AnyDefinition, given: readonly Given[]):
   const whole = given.length <= names.length && args.every(({ inside }) => inside);
   return {
     name: definition.name,
-    title: definition.title,
+    title: said(definition.title),
     arguments: args,
     surplus:
       given.length > names.length
-        ? `${definition.name}: takes ${names.length} arguments, got ${given.length}`
+        ? say`${definition.name}: takes ${names.length} arguments, got ${given.length}`
         : undefined,
     constants: explainConstants(definition),
     steps: explainSteps(definition, whole ? args.map(({ value }) => value as Value) : undefined),
     result,
     unit: resultUnit(definition),
     refusal,
-    valid: definition.valid,
-    caution: definition.caution,
+    valid: said(definition.valid),
+    caution: definition.caution && said(definition.caution),
     sources: definition.sources.map(named),
   };
 }

@@ -1,3 +1,5 @@
+import { say } from "../words/say";
+
 /**
  * Where a figure or a rule comes from.
  *
@@ -23,8 +25,8 @@ export function sourceLine(source: Source): string {
   const mark = {
     published: "",
     identity: "",
-    "common practice": "common practice, no source: ",
-    memory: "from memory, not confirmed: ",
+    "common practice": say`common practice, no source: `,
+    memory: say`from memory, not confirmed: `,
   }[source.evidence];
   return `${mark}${place}${source.note ? ` (${source.note})` : ""}`;
 }

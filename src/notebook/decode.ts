@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { most } from "./limits";
 import { Refusal } from "./refusal";
 
@@ -15,11 +16,11 @@ function badLine(bytes: Uint8Array): number {
  */
 export function decodeFile(file: string, bytes: Uint8Array): string {
   if (bytes.length > most.bytes) {
-    throw new Refusal(`${file} has ${bytes.length} bytes (allowed ${most.bytes}); it cannot be a page.`);
+    throw new Refusal(say`${file} has ${bytes.length} bytes (allowed ${most.bytes}); it cannot be a page.`);
   }
   try {
     return new TextDecoder("utf-8", { fatal: true, ignoreBOM: true }).decode(bytes);
   } catch {
-    throw new Refusal(`${file}, row ${badLine(bytes)}: a character cannot be read; save the file as UTF-8 text.`);
+    throw new Refusal(say`${file}, row ${badLine(bytes)}: a character cannot be read; save the file as UTF-8 text.`);
   }
 }

@@ -1,4 +1,6 @@
 import { contentOf } from "../engine/content";
+import { betweenNumbers, withDecimalSign } from "../words/decimal-sign";
+import { say } from "../words/say";
 import { checkSize, checkCell as checkText } from "./limits";
 import { columnsOf, firstOption, isOptionPage, lead, type Notebook, type Page, type Position, type Row } from "./model";
 import { Refusal } from "./refusal";
@@ -11,7 +13,7 @@ export interface CellText extends Position {
 /** The page of that id. @throws Refusal when it is gone. */
 export function pageOf(notebook: Notebook, id: string): Page {
   const page = notebook.pages.find((one) => one.id === id);
-  if (!page) throw new Refusal("This page is no longer in the notebook; open another.");
+  if (!page) throw new Refusal(say`This page is no longer in the notebook; open another.`);
   return page;
 }
 
@@ -26,7 +28,7 @@ function grown(page: Page, rows: number, columns: number): Page {
   if (rows <= page.rows.length && columns <= columnsOf(page)) return page;
   if (columns > columnsOf(page) && isOptionPage(page)) {
     const options = columnsOf(page) - firstOption;
-    throw new Refusal(`${page.name} has ${options} options, and this needs more columns; add an option first.`);
+    throw new Refusal(say`${page.name} has ${options} options, and this needs more columns; add an option first.`);
   }
   const width = Math.max(columns, columnsOf(page));
   checkSize(page.name, Math.max(rows, page.rows.length), width);
@@ -38,11 +40,11 @@ function grown(page: Page, rows: number, columns: number): Page {
 function checkKey(page: Page, row: number, key: string): void {
   if (key === "") return;
   if (!/^[\p{L}_][\p{L}\p{N}_]*$/u.test(key)) {
-    throw new Refusal(`Key "${key}" on ${page.name}, row ${row + 1}: a key is one word of letters, digits and _.`);
+    throw new Refusal(say`Key "${key}" on ${page.name}, row ${row + 1}: a key is one word of letters, digits and _.`);
   }
   const other = page.rows.findIndex((cells, i) => i > 0 && i !== row && cells[lead.key] === key);
   if (other >= 0) {
-    throw new Refusal(`Key "${key}" is already on ${page.name}, row ${other + 1}; a key names one row of its page.`);
+    throw new Refusal(say`Key "${key}" is already on ${page.name}, row ${other + 1}; a key names one row of its page.`);
   }
 }
 
@@ -51,14 +53,16 @@ function checkChoice(notebook: Notebook, page: Page, { row, column, text }: Cell
   const address = rowAddress(page, row);
   const choices = address === undefined ? undefined : notebook.about.rows?.[address]?.choices;
   if (choices && !choices.some((choice) => String(choice) === text)) {
-    throw new Refusal(`${address}: "${text}" is not a choice (allowed ${choices.join(", ")}).`);
+    throw new Refusal(
+      say`${address ?? ""}: "${withDecimalSign(text)}" is not a choice (allowed ${choices.map((choice) => withDecimalSign(String(choice))).join(betweenNumbers())}).`,
+    );
   }
 }
 
 function checkCell(notebook: Notebook, page: Page, cell: CellText): void {
   checkText(page.name, cell.row, cell.column, cell.text);
   if (!isOptionPage(page)) return;
-  if (cell.row === 0) throw new Refusal(`Row 1 of ${page.name} names the columns; rename the option instead.`);
+  if (cell.row === 0) throw new Refusal(say`Row 1 of ${page.name} names the columns; rename the option instead.`);
   if (cell.column === lead.key) checkKey(page, cell.row, cell.text);
   checkChoice(notebook, page, cell);
 }

@@ -1,4 +1,5 @@
 import { isFormula } from "../engine/content";
+import { say } from "../words/say";
 import { emptyRow, pageOf } from "./edit-cells";
 import { checkCell, checkSize } from "./limits";
 import { columnsOf, isOptionPage, type Notebook, type Page, type Row } from "./model";
@@ -60,12 +61,12 @@ function checkRows(page: Page, at: number, count: number): void {
   const first = isOptionPage(page) ? 1 : 0;
   if (at < first || at > page.rows.length) {
     throw new Refusal(
-      `${page.name}: row ${at + 1} cannot be changed here (allowed ${first + 1} to ${page.rows.length}).`,
+      say`${page.name}: row ${at + 1} cannot be changed here (allowed ${first + 1} to ${page.rows.length}).`,
     );
   }
   if (count > 0) checkSize(page.name, page.rows.length + count, columnsOf(page));
   if (page.rows.length + count <= first) {
-    throw new Refusal(`${page.name}: the last row cannot be removed; empty its cells instead.`);
+    throw new Refusal(say`${page.name}: the last row cannot be removed; empty its cells instead.`);
   }
 }
 
@@ -96,11 +97,11 @@ export function removeRowGroups(
 
 function checkColumns(page: Page, at: number, count: number): void {
   if (isOptionPage(page)) {
-    throw new Refusal(`${page.name}: its columns are the hull options; add or remove an option instead.`);
+    throw new Refusal(say`${page.name}: its columns are the hull options; add or remove an option instead.`);
   }
   const columns = columnsOf(page);
   if (at < 0 || at > columns || columns + count < 1) {
-    throw new Refusal(`${page.name} has ${columns} columns; this cannot be done at column ${at + 1}.`);
+    throw new Refusal(say`${page.name} has ${columns} columns; this cannot be done at column ${at + 1}.`);
   }
   if (count > 0) checkSize(page.name, page.rows.length, columns + count);
 }

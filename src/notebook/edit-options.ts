@@ -1,4 +1,5 @@
 import { isFormula } from "../engine/content";
+import { say } from "../words/say";
 import { cutRows, mapFormulas } from "./edit-lines";
 import { checkCell, checkLength, checkSize, most } from "./limits";
 import { columnsOf, firstOption, isOptionPage, type Notebook, optionsOf, type Page, pageByName } from "./model";
@@ -11,19 +12,19 @@ import { cutFormula } from "./structure";
 export function optionColumn(notebook: Notebook, option: string): number {
   const options = optionsOf(notebook);
   const at = options.indexOf(option);
-  if (at < 0) throw new Refusal(`There is no option "${option}" (there are ${options.join(", ")}).`);
+  if (at < 0) throw new Refusal(say`There is no option "${option}" (there are ${options.join(", ")}).`);
   return firstOption + at;
 }
 
 function checkName(notebook: Notebook, name: string): void {
   if (name.trim() === "" || name !== name.trim()) {
-    throw new Refusal("An option needs a name that does not begin or end with a space.");
+    throw new Refusal(say`An option needs a name that does not begin or end with a space.`);
   }
   if (/[@"\n\r]/.test(name))
-    throw new Refusal(`Option name "${name}": @, quotation marks and line ends are not allowed.`);
-  checkLength("Option", name);
+    throw new Refusal(say`Option name "${name}": @, quotation marks and line ends are not allowed.`);
+  checkLength(say`Option`, name);
   const taken = optionsOf(notebook).find((option) => option.toLowerCase() === name.toLowerCase());
-  if (taken !== undefined) throw new Refusal(`There is already an option "${taken}"; give another name.`);
+  if (taken !== undefined) throw new Refusal(say`There is already an option "${taken}"; give another name.`);
 }
 
 /**
@@ -59,11 +60,11 @@ function widened(notebook: Notebook, home: Page, formula: string, last: number):
  * @throws Refusal for a name that is empty or taken, or an unknown option.
  */
 export function addOption(notebook: Notebook, name: string, like = optionsOf(notebook).at(-1)): Notebook {
-  if (like === undefined) throw new Refusal("This notebook has no option page to add an option to.");
+  if (like === undefined) throw new Refusal(say`This notebook has no option page to add an option to.`);
   checkName(notebook, name);
   const options = optionsOf(notebook);
   if (options.length >= most.options) {
-    throw new Refusal(`There are ${options.length} options (allowed ${most.options}); remove one first.`);
+    throw new Refusal(say`There are ${options.length} options (allowed ${most.options}); remove one first.`);
   }
   for (const page of notebook.pages.filter(isOptionPage)) {
     checkSize(page.name, page.rows.length, columnsOf(page) + 1);
@@ -86,7 +87,7 @@ export function addOption(notebook: Notebook, name: string, like = optionsOf(not
 /** Removes an option from every option page. @throws Refusal for an unknown or the only option. */
 export function removeOption(notebook: Notebook, name: string): Notebook {
   const at = optionColumn(notebook, name);
-  if (optionsOf(notebook).length === 1) throw new Refusal("The only option cannot be removed; rename it instead.");
+  if (optionsOf(notebook).length === 1) throw new Refusal(say`The only option cannot be removed; rename it instead.`);
   const cut = { axis: "column", at, count: -1 } as const;
   const optionPages = notebook.pages.filter(isOptionPage);
   const followed = mapFormulas(notebook, (formula, home) =>

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { emptyRow, pageOf, withPage } from "./edit-cells";
 import { mapFormulas } from "./edit-lines";
 import { checkCell, checkLength, checkNote, checkSize, most } from "./limits";
@@ -16,14 +17,14 @@ import { moveAddresses } from "./row-entry";
 import { dropPageIn, renamePageIn } from "./structure";
 
 function checkName(notebook: Notebook, name: string): void {
-  checkLength("Page", name);
+  checkLength(say`Page`, name);
   if (!/^[^\s.!:/\\?*[\]'"@][^.!:/\\?*[\]'"@\n\r]*$/u.test(name) || name !== name.trim()) {
     throw new Refusal(
-      `Page name "${name}": it must not be empty, begin or end with a space, or hold any of . ! : / \\ ? * [ ] ' " @`,
+      say`Page name "${name}": it must not be empty, begin or end with a space, or hold any of . ! : / \\ ? * [ ] ' " @`,
     );
   }
   const taken = pageByName(notebook, name);
-  if (taken) throw new Refusal(`There is already a page "${taken.name}"; give another name.`);
+  if (taken) throw new Refusal(say`There is already a page "${taken.name}"; give another name.`);
 }
 
 /** A file name of its own for a page: `side-force.csv`. */
@@ -50,7 +51,7 @@ function withPages(notebook: Notebook, pages: readonly Page[]): Notebook {
 export function addPage(notebook: Notebook, name: string, kind: "options" | "free" = "options"): Notebook {
   checkName(notebook, name);
   if (notebook.pages.length >= most.pages) {
-    throw new Refusal(`There are ${notebook.pages.length} pages (allowed ${most.pages}); remove one first.`);
+    throw new Refusal(say`There are ${notebook.pages.length} pages (allowed ${most.pages}); remove one first.`);
   }
   const options = optionsOf(notebook);
   const header = [...leadColumns, ...(options.length ? options : ["Option 1"])];
@@ -65,7 +66,7 @@ export function addPage(notebook: Notebook, name: string, kind: "options" | "fre
 /** Removes a page; references to it read `#REF!`. @throws Refusal for the last page. */
 export function removePage(notebook: Notebook, id: string): Notebook {
   const page = pageOf(notebook, id);
-  if (notebook.pages.length === 1) throw new Refusal("The last page cannot be removed.");
+  if (notebook.pages.length === 1) throw new Refusal(say`The last page cannot be removed.`);
   const rest = withPages(
     notebook,
     notebook.pages.filter((one) => one.id !== id),
@@ -121,12 +122,12 @@ export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]
   const incoming = isOptionPage({ rows }) ? (rows[0]?.slice(leadColumns.length) ?? []) : undefined;
   if (isOptionPage(page) && !incoming) {
     throw new Refusal(
-      `${page.name} is an option page; the table must begin with ${leadColumns.join(", ")} and the options.`,
+      say`${page.name} is an option page; the table must begin with ${leadColumns.join(", ")} and the options.`,
     );
   }
   if (incoming && options && incoming.join("\n") !== options.join("\n")) {
     throw new Refusal(
-      `The table's options are ${incoming.join(", ")}; the notebook has ${options.join(", ")}: make them equal first.`,
+      say`The table's options are ${incoming.join(", ")}; the notebook has ${options.join(", ")}: make them equal first.`,
     );
   }
   checkTable(page.name, rows);

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { About } from "./about";
 import { checkLength, checkNote, most } from "./limits";
 import { printAbout, readAbout } from "./migrate";
@@ -13,22 +14,22 @@ const aboutFile = "notebook.json";
 function readPage(files: Files, name: string, file: string): Page {
   if (!/^[^/\\:\0]+\.csv$/i.test(file) || file.startsWith(".")) {
     throw new Refusal(
-      `notebook.json names the file "${file}" for ${name}; a page's file is a plain name that ends in .csv.`,
+      say`notebook.json names the file "${file}" for ${name}; a page's file is a plain name that ends in .csv.`,
     );
   }
   const text = files.get(file);
-  if (text === undefined) throw new Refusal(`${file} is missing; notebook.json names it for the page ${name}.`);
+  if (text === undefined) throw new Refusal(say`${file} is missing; notebook.json names it for the page ${name}.`);
   const rows = parsePage(file, text);
   return { id: newPageId(), name, file, rows, source: { text, rows } };
 }
 
 /** What a schema cannot say in a sentence of ours: how much is too much. */
 function checkAbout({ title, pages, notes }: About): void {
-  checkLength("notebook.json: the title", title);
-  for (const { name } of pages) checkLength("notebook.json: the page", name);
+  checkLength(say`notebook.json: the title`, title);
+  for (const { name } of pages) checkLength(say`notebook.json: the page`, name);
   for (const [page, note] of Object.entries(notes ?? {})) checkNote(page, note);
   if (pages.length > most.pages) {
-    throw new Refusal(`notebook.json has ${pages.length} pages (allowed ${most.pages}).`);
+    throw new Refusal(say`notebook.json has ${pages.length} pages (allowed ${most.pages}).`);
   }
 }
 
@@ -40,7 +41,7 @@ function checkOptions(pages: readonly Page[]): void {
   if (first && other) {
     const column = (other.rows[0] ?? []).findIndex((cell, i) => cell !== first.rows[0]?.[i]);
     throw new Refusal(
-      `${other.file}, row 1, column ${Math.max(column, leadColumns.length) + 1}: the options differ from those of ${first.file}; make them equal.`,
+      say`${other.file}, row 1, column ${Math.max(column, leadColumns.length) + 1}: the options differ from those of ${first.file}; make them equal.`,
     );
   }
 }
@@ -53,7 +54,7 @@ function checkOptions(pages: readonly Page[]): void {
 export function readNotebook(files: Files): Notebook {
   const json = files.get(aboutFile);
   if (json === undefined)
-    throw new Refusal(`${aboutFile} is missing; a notebook is a folder with it and one CSV a page.`);
+    throw new Refusal(say`${aboutFile} is missing; a notebook is a folder with it and one CSV a page.`);
   const about = readAbout(json);
   checkAbout(about);
   const pages = about.pages.map(({ name, file }) => readPage(files, name, file));
@@ -61,15 +62,15 @@ export function readNotebook(files: Files): Notebook {
     const seen = new Set<string>();
     for (const page of pages) {
       if (seen.has(page[key].toLowerCase()))
-        throw new Refusal(`notebook.json has two pages with the ${key} "${page[key]}".`);
+        throw new Refusal(say`notebook.json has two pages with the ${key} "${page[key]}".`);
       seen.add(page[key].toLowerCase());
     }
   }
   checkOptions(pages);
   const options = pages.find(isOptionPage)?.rows[0]?.slice(firstOption) ?? [];
-  for (const option of options) checkLength("The option", option);
+  for (const option of options) checkLength(say`The option`, option);
   if (options.length > most.options) {
-    throw new Refusal(`The pages have ${options.length} options (allowed ${most.options}).`);
+    throw new Refusal(say`The pages have ${options.length} options (allowed ${most.options}).`);
   }
   return { about, pages, source: { text: json, about } };
 }

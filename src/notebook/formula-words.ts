@@ -1,11 +1,13 @@
 import type { Parsed, ParsedCell } from "../engine/parsed";
 import type { CellValue } from "../engine/value";
+import { withDecimalSign } from "../words/decimal-sign";
 import { nameOnPage } from "./cell-name";
 import { displayNumber } from "./display";
 import { type FormulaStyle, formulaText, readerOperator } from "./formula-text";
 import type { LiveNotebook } from "./live";
 import { columnsOf, type Notebook, type Page, type Position } from "./model";
 import { columnName, pagePrefix } from "./references";
+import { argumentSign } from "./typed-formula";
 
 /** More cells of a range than this are not listed one by one. */
 const mostListed = 8;
@@ -59,10 +61,10 @@ export function namedFormula(notebook: Notebook, home: Position, parsed: Parsed)
   return formulaText(parsed, {
     reference: name,
     range: (from, to) => `${name(from)} … ${name(to)}`,
-    number: String,
+    number: (value) => withDecimalSign(String(value)),
     operator: readerOperator,
     minus: "−",
-    comma: ", ",
+    comma: `${argumentSign()} `,
   });
 }
 
@@ -92,11 +94,11 @@ export function valuedFormula(live: LiveNotebook, parsed: Parsed): string {
       const cells = cellsIn(notebook, from, to);
       const listed = cells.slice(0, cells.length > mostListed ? mostListed - 1 : mostListed).map(word);
       const last = cells.length > mostListed ? [`… ${word(cells.at(-1) as Position)}`] : [];
-      return `{${[...listed, ...last].join(", ")}}`;
+      return `{${[...listed, ...last].join(`${argumentSign()} `)}}`;
     },
-    number: String,
+    number: (value) => withDecimalSign(String(value)),
     operator: readerOperator,
     minus: "−",
-    comma: ", ",
+    comma: `${argumentSign()} `,
   });
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { type About, aboutSchema, currentVersion } from "./about";
 import { Refusal } from "./refusal";
 
@@ -36,12 +37,12 @@ function parse(text: string): unknown {
   } catch (cause) {
     const line = faultLine(text, cause instanceof Error ? cause.message : "");
     throw new Refusal(
-      `notebook.json is not valid JSON${line === undefined ? "" : `, line ${line}`}: mend it there, or take an earlier copy.`,
+      say`notebook.json is not valid JSON${line === undefined ? "" : say`, line ${line}`}: mend it there, or take an earlier copy.`,
     );
   }
   if (isTooDeep(value)) {
     throw new Refusal(
-      `notebook.json holds lists inside one another more than ${deepest} deep; it cannot be a notebook's.`,
+      say`notebook.json holds lists inside one another more than ${deepest} deep; it cannot be a notebook's.`,
     );
   }
   return value;
@@ -55,18 +56,18 @@ function parse(text: string): unknown {
 export function readAbout(text: string): About {
   const raw = parse(text);
   if (typeof raw !== "object" || raw === null || Array.isArray(raw)) {
-    throw new Refusal("notebook.json must hold one object with a title and a list of pages.");
+    throw new Refusal(say`notebook.json must hold one object with a title and a list of pages.`);
   }
   let fields = raw as Fields;
   const version = fields.version ?? 0;
   if (typeof version !== "number" || !Number.isInteger(version) || version < 0) {
     throw new Refusal(
-      `notebook.json, version: ${JSON.stringify(version)} is not a version (this program knows 0 to ${currentVersion}).`,
+      say`notebook.json, version: ${JSON.stringify(version)} is not a version (this program knows 0 to ${currentVersion}).`,
     );
   }
   if (version > currentVersion) {
     throw new Refusal(
-      `This notebook has version ${version}; this program knows up to ${currentVersion}: open it with a newer one.`,
+      say`This notebook has version ${version}; this program knows up to ${currentVersion}: open it with a newer one.`,
     );
   }
   for (const step of steps.slice(version)) fields = step(fields);
@@ -74,7 +75,7 @@ export function readAbout(text: string): About {
   // The checked copy has its fields in the schema's order; the file's own order is kept.
   if (checked.success) return fields as About;
   const [issue] = checked.error.issues;
-  throw new Refusal(`notebook.json, ${issue?.path.join(".") || "top"}: ${issue?.message ?? "not as expected"}.`);
+  throw new Refusal(say`notebook.json, ${issue?.path.join(".") || "top"}: ${issue?.message ?? say`not as expected`}.`);
 }
 
 /** notebook.json as text: two spaces, a line end at the end. */

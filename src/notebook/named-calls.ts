@@ -4,6 +4,7 @@ import type { AnyDefinition } from "../formula/definition";
 import { explainCall } from "../formula/explain";
 import type { Explanation } from "../formula/explanation";
 import type { Given } from "../formula/value";
+import { say } from "../words/say";
 import { countsNow, partValues } from "./counts-now";
 import { cellFormula, namedFormula, valuedFormula } from "./formula-words";
 import type { LiveNotebook } from "./live";
@@ -42,7 +43,7 @@ function givenOf(value: CellValue): number | string | boolean | null | Failed {
     case "text":
       return value.text;
     case "error":
-      return { sentence: value.from ? `${value.sentence} (from ${value.from})` : value.sentence };
+      return { sentence: value.from ? say`${value.sentence} (from ${value.from})` : value.sentence };
   }
 }
 

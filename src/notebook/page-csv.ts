@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { say } from "../words/say";
 import { checkSize, checkText } from "./limits";
 import type { Row } from "./model";
 import { Refusal } from "./refusal";
@@ -26,7 +27,7 @@ export function parsePage(file: string, text: string): readonly Row[] {
   if (fault) {
     const row = (fault.row ?? 0) + 1;
     throw new Refusal(
-      `${file}, row ${row}: a quotation mark is not closed or stands inside a cell; double it or remove it.`,
+      say`${file}, row ${row}: a quotation mark is not closed or stands inside a cell; double it or remove it.`,
     );
   }
   const ended = data.length > 1 && data.at(-1)?.length === 1 && data.at(-1)?.[0] === "" ? data.slice(0, -1) : data;
@@ -34,13 +35,13 @@ export function parsePage(file: string, text: string): readonly Row[] {
   checkSize(file, ended.length, columns);
   return ended.map((row, i) => {
     row.forEach((cell, column) => {
-      checkText(() => `${file}, row ${i + 1}, column ${column + 1}`, cell);
+      checkText(() => say`${file}, row ${i + 1}, column ${column + 1}`, cell);
     });
     if (row.length === columns) return row;
     // A line without anything in it is an empty row, however many commas it lacks.
     if (row.length === 1 && row[0] === "") return Array.from({ length: columns }, () => "");
-    const where = `${file}, row ${i + 1}, column ${Math.min(row.length, columns) + 1}`;
-    throw new Refusal(`${where}: the row has ${row.length} cells, the first row has ${columns}; make them equal.`);
+    const where = say`${file}, row ${i + 1}, column ${Math.min(row.length, columns) + 1}`;
+    throw new Refusal(say`${where}: the row has ${row.length} cells, the first row has ${columns}; make them equal.`);
   });
 }
 

@@ -1,4 +1,5 @@
 import { isFormula } from "../engine/content";
+import { say } from "../words/say";
 import { optionColumn } from "./edit-options";
 import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, pageByName } from "./model";
 import { Refusal } from "./refusal";
@@ -36,7 +37,8 @@ export interface Address {
 /** Reads `Supply.run@Cruiser` or `Supply.run`. @throws Refusal for another shape. */
 export function readAddress(text: string): Address {
   const parts = /^([^.@]+)\.([^.@]+?)(?:@(.+))?$/.exec(text.trim());
-  if (!parts) throw new Refusal(`"${text}" is not an address; write Page.key@Option, for example Supply.run@Cruiser.`);
+  if (!parts)
+    throw new Refusal(say`"${text}" is not an address; write Page.key@Option, for example Supply.run@Cruiser.`);
   const [, page = "", key = "", option] = parts;
   return { page, key, option };
 }
@@ -46,12 +48,12 @@ export function rowNamed(notebook: Notebook, address: Address): { readonly page:
   const page = pageByName(notebook, address.page);
   if (!page) {
     const names = notebook.pages.map((one) => one.name).join(", ");
-    throw new Refusal(`There is no page "${address.page}" (there are ${names}).`);
+    throw new Refusal(say`There is no page "${address.page}" (there are ${names}).`);
   }
   const row = rowOfKey(page, address.key);
   if (row < 0) {
     const keys = page.rows.slice(1).flatMap((cells) => cells[lead.key] || []);
-    throw new Refusal(`There is no key "${address.key}" on ${page.name} (there are ${keys.join(", ")}).`);
+    throw new Refusal(say`There is no key "${address.key}" on ${page.name} (there are ${keys.join(", ")}).`);
   }
   return { page, row };
 }
@@ -61,7 +63,7 @@ export function positionOf(notebook: Notebook, address: Address): Position {
   const { page, row } = rowNamed(notebook, address);
   if (address.option === undefined) {
     throw new Refusal(
-      `"${address.page}.${address.key}" names a row; add the option, for example ${address.key}@Option.`,
+      say`"${address.page}.${address.key}" names a row; add the option, for example ${address.key}@Option.`,
     );
   }
   return { page: page.id, row, column: optionColumn(notebook, address.option) };

@@ -1,4 +1,5 @@
 import Papa from "papaparse";
+import { say } from "../words/say";
 import { checkSize, checkText, most } from "./limits";
 import type { Row } from "./model";
 import { Refusal } from "./refusal";
@@ -69,29 +70,31 @@ export function readTable(
   shape: Pick<TableShape, "encoding" | "separator">,
 ): readonly Row[] {
   if (bytes.length > most.bytes) {
-    throw new Refusal(`${file} has ${bytes.length} bytes (allowed ${most.bytes}); it cannot be a page.`);
+    throw new Refusal(say`${file} has ${bytes.length} bytes (allowed ${most.bytes}); it cannot be a page.`);
   }
   let text: string;
   try {
     text = decode(bytes, shape.encoding, true);
   } catch {
-    throw new Refusal(`${file} is not written in ${shape.encoding}; choose another encoding.`);
+    throw new Refusal(say`${file} is not written in ${shape.encoding}; choose another encoding.`);
   }
-  if (text.includes("\u0000")) throw new Refusal(`${file} holds bytes that are no text; choose a CSV file.`);
+  if (text.includes("\u0000")) throw new Refusal(say`${file} holds bytes that are no text; choose a CSV file.`);
   const { data, errors } = Papa.parse<string[]>(text, { delimiter: shape.separator });
   const fault = errors.find((error) => error.type === "Quotes");
   if (fault) {
-    throw new Refusal(`${file}, row ${(fault.row ?? 0) + 1}: a quotation mark is not closed or stands inside a cell.`);
+    throw new Refusal(
+      say`${file}, row ${(fault.row ?? 0) + 1}: a quotation mark is not closed or stands inside a cell.`,
+    );
   }
   const last = data.at(-1);
   const rows = last?.length === 1 && last[0] === "" ? data.slice(0, -1) : data;
-  if (rows.length === 0) throw new Refusal(`${file} is empty.`);
+  if (rows.length === 0) throw new Refusal(say`${file} is empty.`);
   const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
   checkSize(file, rows.length, width);
   return rows.map((row, r) =>
     Array.from({ length: width }, (_, i) => {
       const text = row[i] ?? "";
-      checkText(() => `${file}, row ${r + 1}, column ${i + 1}`, text);
+      checkText(() => say`${file}, row ${r + 1}, column ${i + 1}`, text);
       return text;
     }),
   );

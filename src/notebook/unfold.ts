@@ -1,9 +1,11 @@
 // Past 150 lines: one edit, from the call in a row to the rows in its place.
+
 import { contentOf } from "../engine/content";
 import { type Argument, allowed, defaultOf, words } from "../formula/arguments";
 import type { AnyDefinition } from "../formula/definition";
 import { whyNotUnfolded } from "../formula/unfold/reason";
 import { type CellOf, type UnfoldedRow, unfold } from "../formula/unfold/unfold";
+import { say } from "../words/say";
 import { type CellText, pageOf, setCells } from "./edit-cells";
 import { insertRows } from "./edit-lines";
 import { columnsOf, firstOption, isOptionPage, lead, type Notebook, type Page, textAt } from "./model";
@@ -45,13 +47,13 @@ function callsOfRow(page: Page, row: number, definition: AnyDefinition): Map<num
     const cell = `${pagePrefix(page.name)}${columnName(column)}${row + 1}`;
     if (call.args.length > count) {
       throw new Refusal(
-        `${cell}: ${definition.name} takes ${count} arguments, got ${call.args.length}; mend it, then unfold it.`,
+        say`${cell}: ${definition.name} takes ${count} arguments, got ${call.args.length}; mend it, then unfold it.`,
       );
     }
     const wide = call.args.find((argument) => range.test(argument));
     if (wide !== undefined) {
       throw new Refusal(
-        `${cell}: ${wide} is a range and ${definition.name} takes single cells; mend it, then unfold it.`,
+        say`${cell}: ${wide} is a range and ${definition.name} takes single cells; mend it, then unfold it.`,
       );
     }
     calls.set(column, call);
@@ -104,7 +106,7 @@ function placeFor(notebook: Notebook, page: Page, row: number): number {
           if (!to || (name ?? home.name).toLowerCase() !== page.name.toLowerCase()) continue;
           if (from.row === undefined || to.row === undefined) {
             throw new Refusal(
-              `${pagePrefix(home.name)}${columnName(column)}${r + 1} reads whole columns of ${page.name}, new rows would count in it; name its rows, then unfold.`,
+              say`${pagePrefix(home.name)}${columnName(column)}${r + 1} reads whole columns of ${page.name}, new rows would count in it; name its rows, then unfold.`,
             );
           }
           if (Math.min(from.row, to.row) < row && row <= Math.max(from.row, to.row)) place = page.rows.length;
@@ -146,14 +148,14 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
   const page = pageOf(notebook, id);
   if (!isOptionPage(page)) {
     throw new Refusal(
-      `${page.name} is a free sheet; a function is unfolded on a page with options, where rows have units.`,
+      say`${page.name} is a free sheet; a function is unfolded on a page with options, where rows have units.`,
     );
   }
   const reason = whyNotUnfolded(definition);
   if (reason) throw new Refusal(reason);
   const calls = callsOfRow(page, row, definition);
   if (calls.size === 0)
-    throw new Refusal(`Row ${row + 1} of ${page.name} does not call ${definition.name}; choose a row that does.`);
+    throw new Refusal(say`Row ${row + 1} of ${page.name} does not call ${definition.name}; choose a row that does.`);
   const { rows, result } = unfold(definition);
   const args = argumentRows(definition, [...calls.values()]);
   const place = placeFor(notebook, page, row);
@@ -184,7 +186,7 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
     return [
       title,
       unit === "any" ? textAt(page, row, lead.unit) : unit,
-      `${words(name)} of ${definition.name}; allowed ${allowed(argument)}`,
+      say`${words(name)} of ${definition.name}; allowed ${allowed(argument)}`,
     ];
   };
   const cells: CellText[] = [...args, ...rows].flatMap((one, i) => {

@@ -1,4 +1,5 @@
 import { strToU8, unzipSync, zipSync } from "fflate";
+import { say } from "../words/say";
 import { decodeFile } from "./decode";
 import { type Files, readNotebook, writeNotebook } from "./files";
 import { most } from "./limits";
@@ -38,7 +39,7 @@ export function unpackNotebook(bytes: Uint8Array): Notebook {
         names.push(name);
         if (names.length > most.files || total > most.bytes) {
           throw new Refusal(
-            `The zip holds more than ${most.files} files or ${most.bytes} bytes; it cannot be a notebook.`,
+            say`The zip holds more than ${most.files} files or ${most.bytes} bytes; it cannot be a notebook.`,
           );
         }
         return true;
@@ -49,14 +50,14 @@ export function unpackNotebook(bytes: Uint8Array): Notebook {
     unzipped = read();
   } catch (cause) {
     if (cause instanceof Refusal) throw cause;
-    throw new Refusal("The file is not a zip that can be read; it may be damaged or of another kind.");
+    throw new Refusal(say`The file is not a zip that can be read; it may be damaged or of another kind.`);
   }
   const strip = withoutFolder(names);
   const files: Files = new Map(
     Object.entries(unzipped).map(([name, content]) => {
       const plain = strip(name);
       if (!plainName.test(plain) || plain.startsWith("..")) {
-        throw new Refusal(`The zip holds "${name}"; a notebook's files lie in one folder, with plain names.`);
+        throw new Refusal(say`The zip holds "${name}"; a notebook's files lie in one folder, with plain names.`);
       }
       return [plain, decodeFile(plain, content)];
     }),

@@ -25,6 +25,8 @@ export interface SideCell extends AgainstBase {
   readonly value: CellValue;
   /** Of a check: `holds, 12 % to spare`. */
   readonly verdict: string;
+  /** Of a check: it falls short. */
+  readonly isShort: boolean;
   /** Of a check: the most to spare among the options; of the row that decides, the best of those not ruled out. */
   readonly isBest: boolean;
 }
@@ -110,6 +112,7 @@ export function sideBySide(live: LiveNotebook, wishes: SideBySideWishes): SideBy
       (value, i): SideCell => ({
         value,
         ...againstBase(numbers[i], numbers[baseAt], numbers, isCheck),
+        isShort: isCheck && numbers[i] !== undefined && (numbers[i] as number) < 0,
         verdict: isCheck ? outcomeWords(outcomeAt(live, cellOf(row, columns[i] ?? 0))) : "",
         isBest: most.has(i),
       }),

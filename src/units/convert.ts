@@ -1,10 +1,10 @@
+import { say } from "../words/say";
 import { kindOf, sameKind } from "./kinds";
 import { unit } from "./library";
 import { readUnit, type Unit } from "./unit";
 
 const unknown = (text: string): string =>
-  `CONVERT: unit ${text} is not known; use a symbol such as mm, in, m2, l, kg, lbm, N, lbf, psi, kW, kn or C, ` +
-  "capital and small letters as here";
+  say`CONVERT: unit ${text} is not known; use a symbol such as mm, in, m2, l, kg, lbm, N, lbf, psi, kW, kn or C, capital and small letters as here`;
 
 type Converter = (value: number) => number;
 
@@ -42,8 +42,9 @@ function findConverter(from: string, to: string): Converter | string {
   if (!target) return unknown(to);
   if (sameKind(source, target)) return converter(source, target);
   const [one, other] = [kindOf(source), kindOf(target)];
-  const difference = one && other ? `${from} is ${one}, ${to} ${other}` : `${from} and ${to} measure different things`;
-  return `CONVERT: ${difference}; give two units of the same kind`;
+  const difference =
+    one && other ? say`${from} is ${one}, ${to} ${other}` : say`${from} and ${to} measure different things`;
+  return say`CONVERT: ${difference}; give two units of the same kind`;
 }
 
 /** By unit converted from and to; free words of a sweep must not pile up. */

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { type UnitText, unitNotation } from "./names";
 import { readUnit } from "./unit";
 
@@ -90,7 +91,7 @@ function nameAnew(scale: Scale): string {
     near(power, 0) ? [] : [near(power, 1) ? (baseNames[i] ?? "") : `${baseNames[i]}^${Number(power.toPrecision(4))}`],
   );
   const size = nearFactor(scale.factor, 1) ? "" : `${Number(scale.factor.toPrecision(4))} `;
-  return size + (parts.length > 0 ? parts.join(" ") : "(plain number)");
+  return size + (parts.length > 0 ? parts.join(" ") : say`(plain number)`);
 }
 
 /** A unit text for a scale: one the program knows, or base units with their powers and the factor in front. */

@@ -1,3 +1,5 @@
+import { decimalSign } from "../../words/decimal-sign";
+
 const minus = "\u2212";
 /** Between groups of three digits, so that a long number stays one word. */
 const thin = "\u202f";
@@ -11,7 +13,7 @@ export function shown(value: number, decimals = 0): string {
   const [whole = "0", fraction = ""] = Math.abs(value).toFixed(decimals).split(".");
   const grouped = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, thin) : whole;
   const sign = value < 0 && /[1-9]/.test(whole + fraction) ? minus : "";
-  return `${sign}${grouped}${fraction && `.${fraction}`}`;
+  return `${sign}${grouped}${fraction && `${decimalSign()}${fraction}`}`;
 }
 
 /** Holds a number and its unit on one line. */

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { mathCases, mathName, mathOperator, mathRow, mathWords } from "../math-element";
 import { readExpression } from "../read";
 import type { Algebra } from "../steps/algebra";
@@ -17,7 +18,7 @@ export const sayAlgebra: Explain<Algebra> = (step, after) => ({
 export const sayRequire: Explain<Require> = (step, after) => ({
   symbols: written(readExpression(step.holds)),
   numbers: after && written(after.put(step.holds)),
-  words: after ? (after.holds(step.holds) ? "holds" : "does not hold") : "",
+  words: after ? (after.holds(step.holds) ? say`holds` : say`does not hold`) : "",
 });
 
 export const sayChoose: Explain<Choose> = (step, after) => {
@@ -29,7 +30,7 @@ export const sayChoose: Explain<Choose> = (step, after) => {
   const chosen = after && step.cases[String(after.value(step.by))];
   return {
     symbols: {
-      text: cases.map(({ word, text }) => `${text} if ${by} is ${word}`).join(", "),
+      text: cases.map(({ word, text }) => say`${text} if ${by} is ${word}`).join(", "),
       markup: mathCases(
         cases.map(({ word, markup }) => ({
           value: markup,
@@ -38,12 +39,12 @@ export const sayChoose: Explain<Choose> = (step, after) => {
       ),
     },
     numbers: chosen === undefined || !after ? undefined : written(after.put(chosen)),
-    words: after ? `${by} is ${String(after.value(step.by))}` : "",
+    words: after ? say`${by} is ${String(after.value(step.by))}` : "",
   };
 };
 
 export const sayConvert: Explain<Convert> = (step, after) => {
-  const line = (value: string, from: string, to: string) => `${value} in ${from}, as ${to}`;
+  const line = (value: string, from: string, to: string) => say`${value} in ${from}, as ${to}`;
   const names = [step.value, step.from, step.to].map(symbolText) as [string, string, string];
   const texts =
     after && ([step.value, step.from, step.to].map((name) => String(after.value(name))) as [string, string, string]);
@@ -51,6 +52,6 @@ export const sayConvert: Explain<Convert> = (step, after) => {
   return {
     symbols: both(line(...names)),
     numbers: texts && both(line(...texts)),
-    words: texts ? `converted from ${texts[1]} to ${texts[2]} by the definitions of the units` : "",
+    words: texts ? say`converted from ${texts[1]} to ${texts[2]} by the definitions of the units` : "",
   };
 };

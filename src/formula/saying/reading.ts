@@ -1,3 +1,4 @@
+import { said, say } from "../../words/say";
 import { mathName, mathRow, mathWords } from "../math-element";
 import { mathExpression } from "../mathml";
 import { numberText } from "../number-text";
@@ -20,7 +21,7 @@ function picked<T>(pick: Pick<T>, after: Standing | undefined): T | undefined {
 }
 
 const pickedBy = <T>(pick: Pick<T>): string =>
-  typeof pick === "object" && pick !== null && "by" in pick ? `, by ${symbolText(String(pick.by))}` : "";
+  typeof pick === "object" && pick !== null && "by" in pick ? say`, by ${symbolText(String(pick.by))}` : "";
 
 const unitWord = (unit: string | undefined): string => (unit === undefined || unit === "1" ? "" : ` ${unit}`);
 
@@ -35,20 +36,23 @@ function sourceIn(table: Table, row: string | number | undefined, column: string
 export const sayLookup: Explain<Lookup> = (step, after) => {
   const { table } = step;
   const column = picked(step.column, after);
-  const where = `${table.title}${pickedBy(step.column)}`;
+  const where = `${said(table.title)}${pickedBy(step.column)}`;
   const key = after?.value(step.key);
-  const about = column === undefined ? "" : (table.columns[column]?.about ?? column);
+  const about = column === undefined ? "" : said(table.columns[column]?.about ?? column);
   const value = after?.value(step.symbol);
   const keyText = `${String(key)}${unitWord(table.key.unit)}`;
   return {
     symbols: {
-      text: `${where}, at ${symbolText(step.key)}`,
-      markup: mathRow(mathWords(`${where}, at\u00A0`), mathName(step.key)),
+      text: `${say`${where}, at`} ${symbolText(step.key)}`,
+      markup: mathRow(mathWords(`${say`${where}, at`}\u00A0`), mathName(step.key)),
     },
-    numbers: after && { text: `${table.title}, at ${keyText}`, markup: mathWords(`${table.title}, at ${keyText}`) },
+    numbers: after && {
+      text: `${say`${said(table.title)}, at`} ${keyText}`,
+      markup: mathWords(`${say`${said(table.title)}, at`} ${keyText}`),
+    },
     words:
       typeof value === "number"
-        ? `read at ${table.key.about} ${keyText}, column "${about}": ${numberText(value)}${unitWord(step.unit)}`
+        ? say`read at ${said(table.key.about)} ${keyText}, column "${about}": ${numberText(value)}${unitWord(step.unit)}`
         : "",
     source: sourceIn(table, typeof key === "object" || typeof key === "boolean" ? undefined : key, column ?? ""),
   };
@@ -71,31 +75,31 @@ function firstWords(step: First, table: Table, after: Standing): string {
       .with(Object.fromEntries(columnNames(table).map((name, i) => [name, row[i] as number | string])))
       .holds(step.where),
   );
-  const end = step.from === "end" ? "large" : "small";
-  if (hit < 0) return `none of ${rows.length} rows, from the ${end} end, satisfies it`;
+  const end = step.from === "end" ? say`large` : say`small`;
+  if (hit < 0) return say`none of ${rows.length} rows, from the ${end} end, satisfies it`;
   const found = rows[hit] as Table["rows"][number];
   const before = hit > 0 ? (rows[hit - 1] as Table["rows"][number]) : undefined;
   const passed = before
-    ? `${hit} of ${rows.length} rows passed over from the ${end} end, the last of them ${cellWords(before[take])} (${atRow(step, table, before, after)} does not hold); `
-    : `the first of ${rows.length} rows from the ${end} end; `;
-  return `${passed}${cellWords(value as string | number)} satisfies it: ${atRow(step, table, found, after)}`;
+    ? say`${hit} of ${rows.length} rows passed over from the ${end} end, the last of them ${cellWords(before[take])} (${atRow(step, table, before, after)} does not hold); `
+    : say`the first of ${rows.length} rows from the ${end} end; `;
+  return say`${passed}${cellWords(value as string | number)} satisfies it: ${atRow(step, table, found, after)}`;
 }
 
 export const sayFirst: Explain<First> = (step, after) => {
   const table = picked(step.table, after);
   const known = table ?? (choicesOf(step.table)[0] as Table);
   const locals = columnNames(known);
-  const start = `first ${symbolText(step.take)} of ${table?.title ?? "the table"}${pickedBy(step.table)}, from the ${step.from === "end" ? "large" : "small"} end, with `;
+  const start = say`first ${symbolText(step.take)} of ${table ? said(table.title) : say`the table`}${pickedBy(step.table)}, from the ${step.from === "end" ? say`large` : say`small`} end, with`;
   const condition = readExpression(step.where);
   const put = after?.put(step.where, locals);
   return {
     symbols: {
-      text: start + readerText(condition),
-      markup: mathRow(mathWords(start.replace(/ $/, "\u00A0")), mathExpression(condition)),
+      text: `${start} ${readerText(condition)}`,
+      markup: mathRow(mathWords(`${start}\u00A0`), mathExpression(condition)),
     },
     numbers: put && {
-      text: start + readerText(put),
-      markup: mathRow(mathWords(start.replace(/ $/, "\u00A0")), mathExpression(put)),
+      text: `${start} ${readerText(put)}`,
+      markup: mathRow(mathWords(`${start}\u00A0`), mathExpression(put)),
     },
     words: after && table ? firstWords(step, table, after) : "",
     source: known.source,
@@ -105,12 +109,12 @@ export const sayFirst: Explain<First> = (step, after) => {
 function betweenWords(xs: readonly number[], ys: readonly number[], x: number): string {
   const last = xs.length - 1;
   if (x > (xs[last] as number)) {
-    return `${numberText(x)} is past the last point (${numberText(xs[last] as number)}), whose value is held`;
+    return say`${numberText(x)} is past the last point (${numberText(xs[last] as number)}), whose value is held`;
   }
   let i = 0;
   while (i < last - 1 && x >= (xs[i + 1] as number)) i++;
   const point = (k: number) => `${numberText(xs[k] as number)} (${numberText(ys[k] as number)})`;
-  return `straight line between the points ${point(i)} and ${point(i + 1)}`;
+  return say`straight line between the points ${point(i)} and ${point(i + 1)}`;
 }
 
 function pointsAt(step: Between, after: Standing): readonly [readonly number[], readonly number[]] {
@@ -125,18 +129,20 @@ function pointsAt(step: Between, after: Standing): readonly [readonly number[], 
 export const sayBetween: Explain<Between> = (step, after) => {
   const { points } = step;
   const where =
-    "table" in points ? points.table.title : `the points of ${symbolText(points.xs)} and ${symbolText(points.ys)}`;
+    "table" in points
+      ? said(points.table.title)
+      : say`the points of ${symbolText(points.xs)} and ${symbolText(points.ys)}`;
   const at = readExpression(step.at);
   const put = after?.put(step.at);
   const value = after?.value(step.symbol);
   return {
     symbols: {
-      text: `${where}, read at ${readerText(at)}`,
-      markup: mathRow(mathWords(`${where}, read at\u00A0`), mathExpression(at)),
+      text: `${say`${where}, read at`} ${readerText(at)}`,
+      markup: mathRow(mathWords(`${say`${where}, read at`}\u00A0`), mathExpression(at)),
     },
     numbers: put && {
-      text: `${where}, read at ${readerText(put)}`,
-      markup: mathRow(mathWords(`${where}, read at\u00A0`), mathExpression(put)),
+      text: `${say`${where}, read at`} ${readerText(put)}`,
+      markup: mathRow(mathWords(`${say`${where}, read at`}\u00A0`), mathExpression(put)),
     },
     words:
       after && typeof value === "number"

@@ -1,3 +1,5 @@
+import { betweenNumbers } from "../../words/decimal-sign";
+import { counted, say } from "../../words/say";
 import type { Expression } from "../expression";
 import { element, fenced, mathName, mathOperator, mathRow, mathWords } from "../math-element";
 import { mathExpression } from "../mathml";
@@ -16,29 +18,31 @@ import type { Standing, Written } from "./standing";
 const mostListed = 8;
 
 const listed = (values: readonly number[]): string => {
-  if (values.length <= mostListed) return values.map(numberText).join(", ");
+  if (values.length <= mostListed) return values.map(numberText).join(betweenNumbers());
   const first = values.slice(0, mostListed - 1).map(numberText);
-  return `${first.join(", ")} … ${numberText(values.at(-1) as number)}`;
+  return `${first.join(betweenNumbers())} … ${numberText(values.at(-1) as number)}`;
 };
-
-const count = (n: number, one: string, many: string): string => `${n} ${n === 1 ? one : many}`;
 
 export const sayRoot: Explain<Root> = (step, after) => {
   const start = readExpression(step.start);
   const next = readExpression(step.next);
-  const say = (from: Expression, rule: Expression): Written => {
-    const end = `, ${step.times} times, from ${readerText(from)}`;
+  const form = (from: Expression, rule: Expression): Written => {
+    const end = `, ${say`${step.times} times, from`} ${readerText(from)}`;
     return {
       text: `${readerText(rule)}${end}`,
-      markup: mathRow(mathExpression(rule), mathWords(`,\u00A0${step.times} times, from\u00A0`), mathExpression(from)),
+      markup: mathRow(
+        mathExpression(rule),
+        mathWords(`,\u00A0${say`${step.times} times, from`}\u00A0`),
+        mathExpression(from),
+      ),
     };
   };
   const path = after ? steps(step, after) : [];
   const moved = Math.abs((path.at(-1) ?? 0) - (path.at(-2) ?? 0));
   return {
-    symbols: say(start, next),
-    numbers: after && say(after.put(step.start), after.put(step.next, [step.symbol])),
-    words: after ? `${path.map(numberText).join(" → ")}; the last step moved it by ${numberText(moved)}` : "",
+    symbols: form(start, next),
+    numbers: after && form(after.put(step.start), after.put(step.next, [step.symbol])),
+    words: after ? say`${path.map(numberText).join(" → ")}; the last step moved it by ${numberText(moved)}` : "",
   };
 };
 
@@ -68,10 +72,10 @@ const lessOne = (of: Expression): Expression =>
     : { kind: "binary", op: "-", left: of, right: { kind: "number", value: 1 } };
 
 export const saySum: Explain<Sum> = (step, after) => {
-  const say = (n: Expression, term: Expression): Written => {
+  const form = (n: Expression, term: Expression): Written => {
     const to = lessOne(n);
     return {
-      text: `sum over ${symbolText(step.index)} = 0 to ${readerText(to)} of ${readerText(term)}`,
+      text: say`sum over ${symbolText(step.index)} = 0 to ${readerText(to)} of ${readerText(term)}`,
       markup: mathRow(bounds(step.index, zero, to), held(term)),
     };
   };
@@ -81,20 +85,20 @@ export const saySum: Explain<Sum> = (step, after) => {
       )
     : [];
   return {
-    symbols: say(readExpression(step.count), readExpression(step.term)),
-    numbers: after && say(after.put(step.count), after.put(step.term, [step.index])),
-    words: after ? `${count(terms.length, "term", "terms")}: ${listed(terms)}` : "",
+    symbols: form(readExpression(step.count), readExpression(step.term)),
+    numbers: after && form(after.put(step.count), after.put(step.term, [step.index])),
+    words: after ? `${counted(terms.length, "term")}: ${listed(terms)}` : "",
   };
 };
 
 export const sayTotal: Explain<Total> = (step, after) => {
-  const say = (term: Expression): Written => ({
-    text: `sum over the cells ${symbolText(step.each)} of ${symbolText(step.over)}, of ${readerText(term)}`,
+  const form = (term: Expression): Written => ({
+    text: say`sum over the cells ${symbolText(step.each)} of ${symbolText(step.over)}, of ${readerText(term)}`,
     markup: mathRow(
       element(
         "munder",
         mathOperator("∑"),
-        mathRow(mathName(step.each), mathWords("\u00A0in\u00A0"), mathName(step.over)),
+        mathRow(mathName(step.each), mathWords(`\u00A0${say`in`}\u00A0`), mathName(step.over)),
       ),
       held(term),
     ),
@@ -102,17 +106,17 @@ export const sayTotal: Explain<Total> = (step, after) => {
   const cells = (after?.value(step.over) ?? []) as readonly number[];
   const terms = after ? cells.map((each) => after.with({ [step.each]: each }).number(step.term)) : [];
   return {
-    symbols: say(readExpression(step.term)),
-    numbers: after && say(after.put(step.term, [step.each])),
-    words: after ? `${count(terms.length, "cell", "cells")}: ${listed(terms)}` : "",
+    symbols: form(readExpression(step.term)),
+    numbers: after && form(after.put(step.term, [step.each])),
+    words: after ? `${counted(terms.length, "cell")}: ${listed(terms)}` : "",
   };
 };
 
 export const sayMean: Explain<Mean> = (step, after) => {
-  const say = (from: Expression, to: Expression, term: Expression, weight: Expression | undefined): Written => {
-    const over = `mean over ${symbolText(step.angle)} from ${readerText(from)} to ${readerText(to)}`;
+  const form = (from: Expression, to: Expression, term: Expression, weight: Expression | undefined): Written => {
+    const over = say`mean over ${symbolText(step.angle)} from ${readerText(from)} to ${readerText(to)}`;
     return {
-      text: `${over} of ${readerText(term)}${weight ? `, weighted with ${readerText(weight)}` : ""}`,
+      text: say`${over} of ${readerText(term)}${weight ? say`, weighted with ${readerText(weight)}` : ""}`,
       markup: weight
         ? element(
             "mfrac",
@@ -125,17 +129,17 @@ export const sayMean: Explain<Mean> = (step, after) => {
   const weight = step.weight === undefined ? undefined : readExpression(step.weight);
   const range = after && [after.number(step.from), after.number(step.to)];
   return {
-    symbols: say(readExpression(step.from), readExpression(step.to), readExpression(step.term), weight),
+    symbols: form(readExpression(step.from), readExpression(step.to), readExpression(step.term), weight),
     numbers:
       after &&
-      say(
+      form(
         after.put(step.from),
         after.put(step.to),
         after.put(step.term, [step.angle]),
         step.weight === undefined ? undefined : after.put(step.weight, [step.angle]),
       ),
     words: range
-      ? `read at ${step.points} evenly spaced points, in the middle of equal parts of ${range.map(numberText).join(" to ")} rad`
+      ? say`read at ${step.points} evenly spaced points, in the middle of equal parts of ${range.map(numberText).join(" … ")} rad`
       : "",
   };
 };

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { mathWords } from "../math-element";
 import { numberText } from "../number-text";
 import type { Surface } from "../steps/surface";
@@ -9,11 +10,12 @@ export const saySurface: Explain<Surface> = (step, after) => {
   const written = { text: says, markup: mathWords(says) };
   if (!after) return { symbols: written, numbers: undefined, words: "" };
   const many = (name: string): number => (after.value(name) as readonly number[]).length;
-  const at = `station ${numberText(after.number("station"))} mm, height ${numberText(after.number("height"))} mm`;
-  const way = after.value("between") === "straight" ? "straight lines" : "cubic splines, not-a-knot at their ends,";
+  const at = say`station ${numberText(after.number("station"))} mm, height ${numberText(after.number("height"))} mm`;
+  const way =
+    after.value("between") === "straight" ? say`straight lines` : say`cubic splines, not-a-knot at their ends,`;
   return {
     symbols: written,
-    numbers: { text: `${says}, axis at ${at}`, markup: mathWords(`${says}, axis at ${at}`) },
-    words: `${way} both ways through offsets at ${many("stations")} stations and ${many("heights")} heights`,
+    numbers: { text: say`${says}, axis at ${at}`, markup: mathWords(say`${says}, axis at ${at}`) },
+    words: say`${way} both ways through offsets at ${many("stations")} stations and ${many("heights")} heights`,
   };
 };

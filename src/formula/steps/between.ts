@@ -1,4 +1,5 @@
 import type { UnitText } from "../../units/names";
+import { say } from "../../words/say";
 import { Fault } from "../fault";
 import type { Act, Scope } from "../scope";
 import { columnAt, type Table } from "../table";
@@ -32,12 +33,12 @@ function pointsOf(step: Between, scope: Scope): Points {
 
 function check(xs: readonly number[], ys: readonly number[], names: { xs: string; ys: string }): void {
   if (xs.length !== ys.length) {
-    throw new Fault("kind", `${names.xs} has ${xs.length} cells and ${names.ys} ${ys.length}, they must match`);
+    throw new Fault("kind", say`${names.xs} has ${xs.length} cells and ${names.ys} ${ys.length}, they must match`);
   }
-  if (xs.length < 2) throw new Fault("kind", `${names.xs}: one cell, needs at least two`);
+  if (xs.length < 2) throw new Fault("kind", say`${names.xs}: one cell, needs at least two`);
   for (let i = 1; i < xs.length; i++) {
     if ((xs[i] as number) <= (xs[i - 1] as number)) {
-      throw new Fault("range", `${names.xs}: cell ${i + 1} is ${xs[i]}, it must be above ${xs[i - 1]}`);
+      throw new Fault("range", say`${names.xs}: cell ${i + 1} is ${xs[i] ?? ""}, it must be above ${xs[i - 1] ?? ""}`);
     }
   }
 }
@@ -59,7 +60,7 @@ export function between(step: Between, scope: Scope): Act {
       return;
     }
     if (!(x >= low && x <= high)) {
-      throw new Fault("missing", `${step.at}: ${x} is outside the table (allowed ${low} to ${high})`);
+      throw new Fault("missing", say`${step.at}: ${x} is outside the table (allowed ${low} to ${high})`);
     }
     // The last interval also holds its right end, so that an exact end point is read from the table.
     let i = 0;

@@ -1,4 +1,5 @@
 import type { UnitText } from "../../units/names";
+import { say } from "../../words/say";
 import { Fault } from "../fault";
 import type { Act, Scope } from "../scope";
 
@@ -19,7 +20,7 @@ export function choose(step: Choose, scope: Scope): Act {
   const own = scope.add(step.symbol);
   return (slots) => {
     const run = cases.get(String(slots[by]));
-    if (!run) throw new Fault("range", `${step.by}: "${String(slots[by])}" is not a choice`);
+    if (!run) throw new Fault("range", say`${step.by}: "${String(slots[by])}" is not a choice`);
     slots[own] = run(slots);
   };
 }

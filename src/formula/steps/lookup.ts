@@ -1,4 +1,5 @@
 import type { UnitText } from "../../units/names";
+import { said, say } from "../../words/say";
 import { words } from "../arguments";
 import { Fault } from "../fault";
 import type { Act, Scope } from "../scope";
@@ -22,8 +23,11 @@ function refusal(step: Lookup, key: unknown): Fault {
   const next = step.table.rows.find(([size]) => typeof size === "number" && typeof key === "number" && size > key);
   const first = step.table.rows[0]?.[0];
   const last = step.table.rows.at(-1)?.[0];
-  const advice = next ? `next is ${next[0]}${unit}` : `it holds ${first} to ${last}${unit}`;
-  return new Fault("missing", `${words(step.key)}: ${String(key)}${unit} is not in ${step.table.title}; ${advice}`);
+  const advice = next ? say`next is ${next[0]}${unit}` : say`it holds ${first ?? ""} to ${last ?? ""}${unit}`;
+  return new Fault(
+    "missing",
+    say`${words(step.key)}: ${typeof key === "number" ? key : String(key)}${unit} is not in ${said(step.table.title)}; ${advice}`,
+  );
 }
 
 export function lookup(step: Lookup, scope: Scope): Act {
@@ -37,7 +41,10 @@ export function lookup(step: Lookup, scope: Scope): Act {
     if (!row) throw refusal(step, slots[key]);
     const value = row[column(slots)];
     if (value === null || value === undefined) {
-      throw new Fault("missing", `${step.table.title} has no value for ${words(step.key)} ${String(slots[key])} there`);
+      throw new Fault(
+        "missing",
+        say`${said(step.table.title)} has no value for ${words(step.key)} ${String(slots[key])} there`,
+      );
     }
     slots[own] = value;
   };

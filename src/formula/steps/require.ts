@@ -1,3 +1,5 @@
+import { withDecimalSign } from "../../words/decimal-sign";
+import { said } from "../../words/say";
 import { Fault, type FaultCode } from "../fault";
 import type { Act, Scope } from "../scope";
 
@@ -12,11 +14,13 @@ export interface Require {
 
 /** Shortens a value for a sentence; four significant digits are enough to recognise it. */
 const short = (value: unknown): string =>
-  typeof value === "number" ? String(Number(value.toPrecision(4))) : String(value);
+  typeof value === "number" ? withDecimalSign(String(Number(value.toPrecision(4)))) : String(value);
 
 export function require(step: Require, scope: Scope): Act {
   const test = scope.test(step.holds);
-  const parts = step.says.split(/\{(\w+)\}/).map((part, i) => (i % 2 ? scope.at(part) : part));
+  const parts = said(step.says)
+    .split(/\{(\w+)\}/)
+    .map((part, i) => (i % 2 ? scope.at(part) : part));
   return (slots) => {
     if (test(slots)) return;
     const sentence = parts.map((part) => (typeof part === "number" ? short(slots[part]) : part)).join("");

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { Fault } from "../fault";
 
 /** Half-breadths measured at every station and height; the offsets run along the stations, height after height. */
@@ -27,11 +28,11 @@ interface Window {
 }
 
 function checkRising(name: string, list: readonly number[], least: number): void {
-  if (list.length < least) throw new Fault("kind", `${name}: ${list.length} cells, needs at least ${least}`);
+  if (list.length < least) throw new Fault("kind", say`${name}: ${list.length} cells, needs at least ${least}`);
   list.forEach((value, i) => {
     const before = list[i - 1];
     if (before !== undefined && value <= before) {
-      throw new Fault("range", `${name}: cell ${i + 1} is ${value} mm, it must be above ${before} mm`);
+      throw new Fault("range", say`${name}: cell ${i + 1} is ${value} mm, it must be above ${before} mm`);
     }
   });
 }
@@ -45,7 +46,7 @@ function needed(name: string, lines: readonly number[], from: number, to: number
   if (from < first - slack || to > last + slack) {
     throw new Fault(
       "missing",
-      `${name}: the grid holds ${short(first)} to ${short(last)} mm, the reading needs ${short(from)} to ${short(to)} mm; measure further out`,
+      say`${name}: the grid holds ${short(first)} to ${short(last)} mm, the reading needs ${short(from)} to ${short(to)} mm; measure further out`,
     );
   }
   let left = 0;
@@ -69,7 +70,7 @@ export function gridPart({ stations, heights, offsets }: OffsetGrid, reach: Reac
   if (offsets.length !== n * heights.length) {
     throw new Fault(
       "kind",
-      `offsets: ${offsets.length} cells, ${n} stations and ${heights.length} heights need ${n * heights.length}`,
+      say`offsets: ${offsets.length} cells, ${n} stations and ${heights.length} heights need ${n * heights.length}`,
     );
   }
   const at = (column: number, row: number): number => offsets[row * n + column] as number;
@@ -84,10 +85,10 @@ export function gridPart({ stations, heights, offsets }: OffsetGrid, reach: Reac
   };
   const off = hole(part);
   if (off) {
-    const place = `station ${short(stations[off[0]] as number)} mm, height ${short(heights[off[1]] as number)} mm`;
+    const place = say`station ${short(stations[off[0]] as number)} mm, height ${short(heights[off[1]] as number)} mm`;
     throw new Fault(
       "missing",
-      `offsets: ${at(...off)} at ${place}: the grid runs off the hull under the tunnel there; move the tunnel or measure closer to it`,
+      say`offsets: ${at(...off)} at ${place}: the grid runs off the hull under the tunnel there; move the tunnel or measure closer to it`,
     );
   }
   for (let grown = true; grown; ) {
@@ -110,8 +111,8 @@ export function gridPart({ stations, heights, offsets }: OffsetGrid, reach: Reac
     stations: stations.slice(part.left, part.right + 1),
     heights: heights.slice(part.low, part.high + 1),
   };
-  checkRising("stations on the hull", inside.stations, least);
-  checkRising("heights on the hull", inside.heights, least);
+  checkRising(say`stations on the hull`, inside.stations, least);
+  checkRising(say`heights on the hull`, inside.heights, least);
   return {
     ...inside,
     offsets: inside.heights.flatMap((_, k) => inside.stations.map((_, i) => at(part.left + i, part.low + k))),

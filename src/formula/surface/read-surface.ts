@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { type Between, type HullSurface, hullSurface } from "./hull-surface";
 import type { OffsetGrid } from "./offset-grid";
 import {
@@ -24,21 +25,21 @@ const degrees = 180 / Math.PI;
 export const readings = {
   breadth: { says: "half-breadth", read: (at, { station, height }) => at(station, height).breadth },
   entrance: {
-    says: "angle of the waterline against the centreline, closing forward",
+    says: say`angle of the waterline against the centreline, closing forward`,
     read: (at, { station, height }) => -Math.atan(at(station, height).along) * degrees,
   },
   flare: {
-    says: "angle of the section from upright, outward going up",
+    says: say`angle of the section from upright, outward going up`,
     read: (at, { station, height }) => Math.atan(at(station, height).up) * degrees,
   },
-  half: { says: "half-length at that angle", read: halfLength },
-  mean: { says: "mean of the half-lengths round the tube", read: meanHalfLength },
-  greatest: { says: "greatest half-length round the tube", read: greatestHalfLength },
-  edge: { says: "length of the line in which tube and skin meet", read: edgeLength },
-  strip: { says: "greatest strip of aft wall past the fore lip", read: backFace },
-  bend: { says: "greatest distance of the skin from the flat side through the axis", read: bend },
-  area: { says: "area of skin inside the tube", read: holeArea },
-  volume: { says: "space inside the tunnel, skin to skin", read: tunnelVolume },
+  half: { says: say`half-length at that angle`, read: halfLength },
+  mean: { says: say`mean of the half-lengths round the tube`, read: meanHalfLength },
+  greatest: { says: say`greatest half-length round the tube`, read: greatestHalfLength },
+  edge: { says: say`length of the line in which tube and skin meet`, read: edgeLength },
+  strip: { says: say`greatest strip of aft wall past the fore lip`, read: backFace },
+  bend: { says: say`greatest distance of the skin from the flat side through the axis`, read: bend },
+  area: { says: say`area of skin inside the tube`, read: holeArea },
+  volume: { says: say`space inside the tunnel, skin to skin`, read: tunnelVolume },
 } as const satisfies Readonly<Record<string, Kind>>;
 
 export type Reading = keyof typeof readings;

@@ -1,3 +1,4 @@
+import { said, say } from "../../words/say";
 import { words } from "../arguments";
 import type { AnyDefinition } from "../definition";
 import type { Step } from "../steps";
@@ -7,21 +8,21 @@ import { symbolText } from "../symbol-name";
 function work(step: Step): string | undefined {
   switch (step.kind) {
     case "lookup":
-      return `reads the table "${step.table.title}"`;
+      return say`reads the table "${said(step.table.title)}"`;
     case "first":
-      return "looks for the first size in a table that is enough";
+      return say`looks for the first size in a table that is enough`;
     case "between":
-      return "reads between the points of a table or of two ranges of cells";
+      return say`reads between the points of a table or of two ranges of cells`;
     case "mean":
-      return `is a mean over ${step.points} points`;
+      return say`is a mean over ${step.points} points`;
     case "sum":
-      return "is a sum whose number of terms follows from the inputs";
+      return say`is a sum whose number of terms follows from the inputs`;
     case "total":
-      return `takes every cell of the range ${words(step.over)}`;
+      return say`takes every cell of the range ${words(step.over)}`;
     case "surface":
-      return "reads a surface through measured offsets";
+      return say`reads a surface through measured offsets`;
     case "convert":
-      return "converts units, whose names are inputs";
+      return say`converts units, whose names are inputs`;
     default:
       return undefined;
   }
@@ -32,12 +33,12 @@ export function whyNotUnfolded(definition: AnyDefinition): string | undefined {
   for (const step of definition.steps) {
     const what = work(step);
     if (what && "symbol" in step) {
-      return `${definition.name} cannot be unfolded: its step ${symbolText(step.symbol)} ${what}, which plain formulas in one row for each step do not give; copy the function under a name of your own to change its other steps.`;
+      return say`${definition.name} cannot be unfolded: its step ${symbolText(step.symbol)} ${what}, which plain formulas in one row for each step do not give; copy the function under a name of your own to change its other steps.`;
     }
   }
   for (const [name, argument] of Object.entries(definition.args)) {
     if (argument.kind === "range" || argument.kind === "key") {
-      return `${definition.name} cannot be unfolded: ${words(name)} is ${argument.kind === "range" ? "a range of cells" : "a size by its name"}, which plain formulas in one row for each step do not take.`;
+      return say`${definition.name} cannot be unfolded: ${words(name)} is ${argument.kind === "range" ? say`a range of cells` : say`a size by its name`}, which plain formulas in one row for each step do not take.`;
     }
   }
   return undefined;

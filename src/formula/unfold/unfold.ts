@@ -1,3 +1,4 @@
+import { said, say } from "../../words/say";
 import { allowed, words } from "../arguments";
 import { cellText } from "../cell-text";
 import type { AnyDefinition } from "../definition";
@@ -39,7 +40,7 @@ const all = (conditions: readonly string[]): string =>
 function constantRows(definition: AnyDefinition): UnfoldedRow[] {
   return Object.entries(definition.constants ?? {}).map(([name, { value, unit, about, source }]) => ({
     name,
-    title: capital(about),
+    title: capital(said(about)),
     unit,
     basis: sourceLine(source),
     formula: () => String(value),
@@ -61,7 +62,7 @@ function limitRows(definition: AnyDefinition): UnfoldedRow[] {
   }
   return groups.map((names, i) => ({
     name: `limits ${i + 1}`,
-    title: `Inside the limits of ${definition.name}${groups.length > 1 ? `, ${i + 1} of ${groups.length}` : ""}`,
+    title: say`Inside the limits of ${definition.name}${groups.length > 1 ? say`, ${i + 1} of ${groups.length}` : ""}`,
     unit: "",
     basis: names.map((name) => `${words(name)} ${allowed(definition.args[name] as never)}`).join("; "),
     formula: (cellOf) => all(names.flatMap((name) => guardOf(definition.args[name] as never, cellOf(name)))),
@@ -73,9 +74,9 @@ function rootRows(step: Extract<Step, { kind: "root" }>, of: string): UnfoldedRo
   const nameOf = (time: number): string => (time === step.times ? step.symbol : `${step.symbol} ${time}`);
   return Array.from({ length: step.times + 1 }, (_, time) => ({
     name: nameOf(time),
-    title: `${capital(step.why)}: ${time === 0 ? "start" : `improved ${time} of ${step.times}`}`,
+    title: `${capital(said(step.why))}: ${time === 0 ? say`start` : say`improved ${time} of ${step.times}`}`,
     unit: step.unit,
-    basis: `step ${symbolText(step.symbol)} of ${of}`,
+    basis: say`step ${symbolText(step.symbol)} of ${of}`,
     formula: (cellOf) =>
       time === 0
         ? algebra(step.start, cellOf)
@@ -92,8 +93,8 @@ function stepRows(step: Step, guard: string, definition: AnyDefinition): Unfolde
         {
           ...row,
           name: step.symbol,
-          title: capital(step.why),
-          basis: `step ${symbolText(step.symbol)} of ${definition.name}`,
+          title: capital(said(step.why)),
+          basis: say`step ${symbolText(step.symbol)} of ${definition.name}`,
           formula: (cellOf) =>
             step.kind === "algebra"
               ? algebra(step.formula, cellOf)
@@ -111,8 +112,8 @@ function stepRows(step: Step, guard: string, definition: AnyDefinition): Unfolde
         {
           ...row,
           name: guard,
-          title: `${definition.name} answers only where this holds`,
-          basis: `otherwise: ${step.says.replace(/\{(\w+)\}/g, (_, name) => symbolText(name))}`,
+          title: say`${definition.name} answers only where this holds`,
+          basis: say`otherwise: ${said(step.says).replace(/\{(\w+)\}/g, (_, name) => symbolText(name))}`,
           formula: (cellOf) => algebra(step.holds, cellOf),
         },
       ];

@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
+import { say } from "../../words/say";
 import type { Entry } from "./journal";
 import type { Snapshot } from "./snapshot";
 
@@ -56,17 +57,15 @@ export interface Schema extends DBSchema {
 
 export type Database = IDBPDatabase<Schema>;
 
-const notThere = "This browser keeps no notebooks here (private window or blocked storage): save to a file.";
-const newer =
-  "The notebooks kept in this browser were written by a newer version of this program: reload the page to get it, or save to a file.";
+const notThere = say`This browser keeps no notebooks here (private window or blocked storage): save to a file.`;
+const newer = say`The notebooks kept in this browser were written by a newer version of this program: reload the page to get it, or save to a file.`;
 
-const silent =
-  "The browser's database does not answer, perhaps because another window holds it: close other windows of this program and reload, or save to a file.";
+const silent = say`The browser's database does not answer, perhaps because another window holds it: close other windows of this program and reload, or save to a file.`;
 
 const faultSentence = (cause: unknown): string =>
   cause instanceof Error && cause.name === "VersionError"
     ? newer
-    : `The browser does not open its database (${cause instanceof Error ? cause.message || cause.name : String(cause)}): save to a file.`;
+    : say`The browser does not open its database (${cause instanceof Error ? cause.message || cause.name : String(cause)}): save to a file.`;
 
 function upgrade(database: Database, from: number): void {
   if (from >= 1) return;

@@ -1,4 +1,5 @@
 // Past 150 lines: one class is the list of kept notebooks, with everything that is done to the list.
+import { say } from "../../words/say";
 import type { Notebook } from "../model";
 import { Refusal } from "../refusal";
 import { type Around, browserAround } from "./around";
@@ -113,7 +114,7 @@ export class Keeping {
     // One that is only read here stays open when it cannot be deleted.
     if (this.opened.get(id)?.writes) await this.close(id);
     const hold = await holdNotebook(this.around, this.line, id, false, () => undefined);
-    if (!hold) throw new Refusal("This notebook is open in another window: close it there first.");
+    if (!hold) throw new Refusal(say`This notebook is open in another window: close it there first.`);
     await this.close(id);
     await this.mark(id, this.around.now()).finally(hold.release);
   }
@@ -126,7 +127,8 @@ export class Keeping {
   /** Takes a notebook away for good, to make room; only one that was deleted before. @throws Refusal otherwise. */
   async erase(id: string): Promise<void> {
     const record = await this.database.get("notebooks", id);
-    if (record && record.deleted === undefined) throw new Refusal(`"${record.title}" is not deleted; delete it first.`);
+    if (record && record.deleted === undefined)
+      throw new Refusal(say`"${record.title}" is not deleted; delete it first.`);
     await erase(this.database, id);
     this.line.say({ kind: "list", notebook: "" });
     // There may be room now for what was refused before.

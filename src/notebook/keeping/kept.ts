@@ -1,4 +1,5 @@
 // Past 150 lines: one class is an open kept notebook: its states, versions and standing belong together.
+import { say } from "../../words/say";
 import type { History } from "../history";
 import type { LiveNotebook } from "../live";
 import type { Notebook } from "../model";
@@ -88,7 +89,7 @@ export class Kept {
   attach(live: LiveNotebook): () => void {
     const { writer } = this;
     if (!writer) return () => undefined;
-    if (live.notebook !== writer.state) throw new Error("the notebook to keep is not in the state that was kept");
+    if (live.notebook !== writer.state) throw new Error(say`the notebook to keep is not in the state that was kept`);
     const end = live.subscribe((change) => writer.add(change, live.notebook));
     this.endings.push(end);
     return end;
@@ -114,7 +115,7 @@ export class Kept {
     await this.writer?.flush();
     const { record, entries } = await stored(this.inside.database, this.id);
     const states = entries.slice(-mostStates).map(({ seq, when, label, way }): State => ({ seq, when, label, way }));
-    const start: State = { seq: record.base, when: record.created, label: "as it was at the start", way: "start" };
+    const start: State = { seq: record.base, when: record.created, label: say`as it was at the start`, way: "start" };
     return (states.length < mostStates ? [start, ...states] : states).reverse();
   }
 
@@ -122,7 +123,7 @@ export class Kept {
   async stateAt(seq: number): Promise<Notebook> {
     await this.writer?.flush();
     const { notebook, last } = loaded(await stored(this.inside.database, this.id), seq);
-    if (last !== seq) throw new Refusal("This state is no longer kept; choose a later one.");
+    if (last !== seq) throw new Refusal(say`This state is no longer kept; choose a later one.`);
     return notebook;
   }
 
@@ -141,7 +142,7 @@ export class Kept {
   /** Keeps the present state under a name. @throws Refusal for an empty name or in a window that reads. */
   async nameVersion(name: string): Promise<Version> {
     const writer = this.writing();
-    if (name.trim() === "") throw new Refusal("A version needs a name.");
+    if (name.trim() === "") throw new Refusal(say`A version needs a name.`);
     const state = snapshotOf(writer.state);
     const number = 1 + this.versions.reduce((most, version) => Math.max(most, version.number), 0);
     const version = { number, name: name.trim(), when: Date.now(), size: snapshotSize(state) };
@@ -155,7 +156,7 @@ export class Kept {
   /** The notebook of a named version. @throws Refusal when it is gone. */
   async versionAt(number: number): Promise<Notebook> {
     const found = await this.inside.database.get("snapshots", [this.id, number]);
-    if (!found) throw new Refusal("This version is no longer kept; choose another.");
+    if (!found) throw new Refusal(say`This version is no longer kept; choose another.`);
     return notebookOf(found.state);
   }
 

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import type { Notebook } from "../model";
 import { Refusal } from "../refusal";
 import type { Around } from "./around";
@@ -27,13 +28,13 @@ interface Opening {
 const mendedSentence = ({ damage }: Loaded): string | undefined =>
   damage &&
   (damage.from === "check"
-    ? "A part of this notebook's journal was damaged; its present state was saved apart and is whole, older steps cannot be taken back."
-    : "The end of this notebook's journal was damaged; the last changes may be missing: compare with a named version or a file.");
+    ? say`A part of this notebook's journal was damaged; its present state was saved apart and is whole, older steps cannot be taken back.`
+    : say`The end of this notebook's journal was damaged; the last changes may be missing: compare with a named version or a file.`);
 
 /** Makes this window the one that writes, and reads what there is. */
 async function toWrite({ database, around, id, name }: Opening) {
   const claimed = await change(database, id, undefined, (old) => {
-    if (old.deleted !== undefined) throw new Refusal(`"${old.title}" is deleted; restore it first.`);
+    if (old.deleted !== undefined) throw new Refusal(say`"${old.title}" is deleted; restore it first.`);
     return { ...old, holder: name, opened: around.now() };
   });
   if (isLong(claimed)) await shorten(database, id, name).catch(() => undefined);

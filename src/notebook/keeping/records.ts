@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { Refusal } from "../refusal";
 import type { Database, NotebookRecord, SnapshotKey } from "./database";
 import type { Entry } from "./journal";
@@ -13,7 +14,7 @@ const stores: Store[] = ["notebooks", "journal", "snapshots"];
 const begin = (database: Database) =>
   database.transaction<Store[], "readwrite">(stores, "readwrite", { durability: "strict" });
 
-export const gone = (): Refusal => new Refusal("This notebook is no longer kept in this browser; open another.");
+export const gone = (): Refusal => new Refusal(say`This notebook is no longer kept in this browser; open another.`);
 
 /** Everything in a store whose keys begin with a notebook's id, or its numbers from `from` on. */
 const allOf = (id: string, from = Number.NEGATIVE_INFINITY): IDBKeyRange => IDBKeyRange.bound([id, from], [id, []]);

@@ -1,3 +1,5 @@
+import { say } from "../../words/say";
+
 /** How the open notebook stands with the browser's database. Every `sentence` is for the person. */
 export type Standing =
   /** Everything is in the database. */
@@ -11,14 +13,11 @@ export type Standing =
   /** Another window has taken the notebook over; what is changed here from now on is not kept. */
   | { readonly kind: "taken"; readonly sentence: string; readonly waiting: number };
 
-export const readsSentence =
-  "This notebook is open in another window, which keeps it; here it can be read, or taken over from there.";
+export const readsSentence = say`This notebook is open in another window, which keeps it; here it can be read, or taken over from there.`;
 
-export const takenSentence =
-  "Another window has taken this notebook over; changes made here are no longer kept: go on there, or save to a file.";
+export const takenSentence = say`Another window has taken this notebook over; changes made here are no longer kept: go on there, or save to a file.`;
 
-export const closedSentence =
-  "The browser has closed its database, or a newer version of the program needs it: save to a file, then reload the page.";
+export const closedSentence = say`The browser has closed its database, or a newer version of the program needs it: save to a file, then reload the page.`;
 
 const isFull = (cause: unknown): boolean =>
   cause instanceof Error && (cause.name === "QuotaExceededError" || /quota|disk is full|no space/i.test(cause.message));
@@ -26,8 +25,8 @@ const isFull = (cause: unknown): boolean =>
 /** Why the database did not take a change. */
 export function refusalSentence(cause: unknown): string {
   if (isFull(cause)) {
-    return "The browser has no room left, so the latest changes are in this window only: save to a file, or erase notebooks that are no longer needed.";
+    return say`The browser has no room left, so the latest changes are in this window only: save to a file, or erase notebooks that are no longer needed.`;
   }
   const reason = cause instanceof Error ? cause.message || cause.name : String(cause);
-  return `The browser's database did not take the latest changes (${reason}); they are in this window only: save to a file.`;
+  return say`The browser's database did not take the latest changes (${reason}); they are in this window only: save to a file.`;
 }

@@ -4,6 +4,7 @@ import { firstOption, type Notebook, optionsOf, pageByName } from "../../noteboo
 import { referencesOf } from "../../notebook/references";
 import { rowOfKey } from "../../notebook/rows";
 import { type CellMark, type Marks, markKey } from "../cell-marks";
+import { severityWords } from "./finding-list";
 import { type FindingGroup, positionOf } from "./standing-findings";
 import { tickWords } from "./ticks";
 
@@ -19,7 +20,7 @@ export function findingMarks(notebook: Notebook, groups: readonly FindingGroup[]
       if (!at) continue;
       const key = markKey(at.page, at.row, at.column);
       const known = marks.get(key);
-      const own = `${finding.severity}: ${finding.message}`;
+      const own = `${severityWords(finding.severity)}: ${finding.message}`;
       const severity = known && weight[known.severity] > weight[finding.severity] ? known.severity : finding.severity;
       marks.set(key, {
         severity,

@@ -158,7 +158,7 @@ export class AuditPanel implements Beside {
           this.where,
           (value) => take(() => (this.where = value === "page" ? "page" : "all")),
         )}
-        ${pick(say`Level`, [["", say`Any`], ...levels.map((level) => [level, capital(`${level}s`)] as const)], this.level, (value) => take(() => (this.level = value)))}
+        ${pick(say`Level`, [["", say`Any`], ...levels.map((level) => [level, { error: say`Errors`, warning: say`Warnings`, note: say`Notes` }[level]] as const)], this.level, (value) => take(() => (this.level = value)))}
         ${pick(say`Check`, [["", say`Any`], ...present.map(({ name }) => [name, capital(ruleWords(name))] as const)], this.rule, (value) => take(() => (this.rule = value)))}
       </div>
       ${open.length === 0 ? html`<p class="soft">${groups.length === 0 ? say`Nothing found.` : say`Nothing open here.`}</p>` : this.byPage(open)}

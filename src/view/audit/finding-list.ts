@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { accept, unaccept } from "../../audit/accept";
-import { type Finding, placeOf } from "../../audit/finding";
-import { say } from "../../words/say";
+import { type Finding, placeOf, type Severity } from "../../audit/finding";
+import { said, say } from "../../words/say";
 import type { Desk } from "../desk";
 import { askName, today } from "../dialogs/ask-name";
 import { cornerMark, noteMark, openMark } from "../marks";
@@ -22,7 +22,11 @@ export const groupKey = ({ findings: [first] }: FindingGroup): string =>
   `${first.rule} ${first.page} ${first.key || first.cell} ${first.message}`;
 
 /** How a rule is called in a sentence: `short-range` is read as `short range`. */
-export const ruleWords = (rule: string): string => rule.replaceAll("-", " ");
+export const ruleWords = (rule: string): string => said(rule.replaceAll("-", " "));
+
+/** How grave a finding is, in a word. */
+export const severityWords = (severity: Severity): string =>
+  ({ error: say`error`, warning: say`warning`, note: say`note` })[severity];
 
 /** Findings with their cells, each to be accepted with a reason, or to be opened again. */
 export class FindingList {
@@ -41,7 +45,7 @@ export class FindingList {
     const key = groupKey(group);
     const { row, quantity } = this.rowOf(first);
     return html`<li class="finding" data-rule=${first.rule}>
-      <p>${marks[first.severity]} <b>${first.severity}</b> <span class="soft">${ruleWords(first.rule)}</span></p>
+      <p>${marks[first.severity]} <b>${severityWords(first.severity)}</b> <span class="soft">${ruleWords(first.rule)}</span></p>
       <p class="cells-of">${quantity ? html`<span>${quantity}</span>` : nothing} ${findings.slice(0, mostLinks).map((one) => this.link(one, row))}${
         findings.length > mostLinks
           ? html`<span class="soft">${say`and ${findings.length - mostLinks} more`}</span>`

@@ -3,7 +3,7 @@ import { html, type TemplateResult } from "lit/html.js";
 import type { AnyDefinition } from "../../formula/definition";
 import { type Family, familiesOf } from "../../notebook/function-families";
 import { firstOption, isOptionPage } from "../../notebook/model";
-import { counted, say } from "../../words/say";
+import { counted, said, say } from "../../words/say";
 import { inBackground } from "../background";
 import { cellName } from "../block";
 import type { Desk } from "../desk";
@@ -71,7 +71,7 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
     };
     const name = (one: AnyDefinition): TemplateResult => html`<li>
       <button type="button" tabindex=${one === picked?.one ? "0" : "-1"} aria-current=${one === picked?.one ? "true" : "false"} @click=${() => choose(one)}>
-        <b>${one.name}</b> <span>${one.title}</span>
+        <b>${one.name}</b> <span>${said(one.title)}</span>
       </button>
     </li>`;
     const text = desk.page.rows[desk.block.from.row]?.[desk.block.from.column] ?? "";
@@ -83,7 +83,7 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
         <button type="button" @click=${close}>${say`Close`}</button>
       </div>
       <nav class="function-list" aria-label=${say`Functions by family`} @keydown=${walk}>
-        ${found.map(({ name: family, functions }) => html`<h3>${family}</h3><ul>${repeat(functions, (one) => one.name, name)}</ul>`)}
+        ${found.map(({ name: family, functions }) => html`<h3>${said(family)}</h3><ul>${repeat(functions, (one) => one.name, name)}</ul>`)}
         ${found.length === 0 ? html`<p>${say`No function says "${wanted}". Try one word of it, or a quantity such as "drop".`}</p>` : ""}
       </nav>
       <div class="function-text" tabindex="0" role="region" aria-label=${say`The chosen function`}>

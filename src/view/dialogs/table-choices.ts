@@ -3,13 +3,13 @@ import type { TableShape } from "../../notebook/table-in";
 import { say } from "../../words/say";
 
 export const separatorNames: Readonly<Record<TableShape["separator"], string>> = {
-  ",": "comma",
+  ",": say`comma`,
   ";": say`semicolon`,
-  "\t": "tab",
+  "\t": say`tab`,
   "|": say`upright line`,
 };
 
-export const decimalNames: Readonly<Record<TableShape["decimal"], string>> = { ".": "point", ",": "comma" };
+export const decimalNames: Readonly<Record<TableShape["decimal"], string>> = { ".": say`point`, ",": say`comma` };
 
 /** One choice among some, as a labelled list. */
 export const choice = <T>(

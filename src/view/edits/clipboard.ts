@@ -2,6 +2,7 @@ import { isFormula } from "../../engine/content";
 import { type CellText, setCells } from "../../notebook/edit-cells";
 import { type Page, textAt } from "../../notebook/model";
 import { shiftFormula } from "../../notebook/references";
+import { withDecimalSign } from "../../words/decimal-sign";
 import { say } from "../../words/say";
 import { type Block, blockName, blockOf, cellsOf, edges, one } from "../block";
 import type { Desk } from "../desk";
@@ -53,7 +54,7 @@ export class Clipboard {
     const values = rows.map((row) =>
       columns.map((column) => {
         const value = live?.value({ page: page.id, row, column });
-        if (value?.kind === "number") return String(value.value);
+        if (value?.kind === "number") return withDecimalSign(String(value.value));
         return value?.kind === "error" ? value.code : value?.kind === "text" ? value.text : textAt(page, row, column);
       }),
     );

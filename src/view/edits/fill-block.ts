@@ -45,7 +45,9 @@ export function fillSelection(desk: Desk, direction: "down" | "right"): void {
   const isDown = direction === "down";
   if (isDown ? top === bottom : left === right) {
     desk.say(
-      say`Select the cell to repeat and the cells ${isDown ? "below" : say`to its right`}, then fill.`,
+      isDown
+        ? say`Select the cell to repeat and the cells below, then fill.`
+        : say`Select the cell to repeat and the cells to its right, then fill.`,
       "refused",
     );
     return;

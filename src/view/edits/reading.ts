@@ -1,16 +1,21 @@
+import { isFormula } from "../../engine/content";
 import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
 import type { Meaning } from "../../notebook/table-cells";
-import { readTyped, type Typed } from "../typing/typed-text";
+import { readTyped, readTypedFormula, type Typed } from "../typing/typed-text";
 
 /** Whether what is typed here is read as a number where it can be: not in the columns of words, nor in rows without a unit. */
-const holdsNumbers = (page: Page, row: number, column: number): boolean =>
+export const holdsNumbers = (page: Page, row: number, column: number): boolean =>
   !isOptionPage(page) || (column >= firstOption && textAt(page, row, lead.unit) !== "");
 
 /** What a typing becomes in this cell. */
 export const readFor = (page: Page, row: number, column: number, typed: string): Typed =>
-  holdsNumbers(page, row, column) ? readTyped(typed) : { kind: "text", text: typed };
+  isFormula(typed)
+    ? readTypedFormula(typed)
+    : holdsNumbers(page, row, column)
+      ? readTyped(typed)
+      : { kind: "text", text: typed };
 
-/** The text for a cell once it is known how its comma is meant. */
+/** The text for a cell once it is known how its comma or point is meant. */
 export function settled(typed: Typed, written: string, meaning: Meaning): string {
   if (typed.kind === "text") return typed.text;
   return meaning === "point" ? typed.asPoint : meaning === "groups" ? typed.asGroups : written;

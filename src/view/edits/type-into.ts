@@ -43,12 +43,7 @@ export async function typeInto(
   const doubtful = read.find(({ typed }) => typed.kind === "ask");
   let meaning: Meaning = "point";
   if (doubtful?.typed.kind === "ask") {
-    const answer = await askMeaning(
-      doubtful.cell.typed.trim(),
-      doubtful.typed.asPoint,
-      doubtful.typed.asGroups,
-      cellName(doubtful.cell),
-    );
+    const answer = await askMeaning(doubtful.cell.typed.trim(), doubtful.typed, cellName(doubtful.cell));
     if (!answer) return;
     meaning = answer;
   }

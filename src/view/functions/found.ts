@@ -2,6 +2,7 @@ import { words } from "../../formula/arguments";
 import type { AnyDefinition } from "../../formula/definition";
 import { sourceLine } from "../../formula/source";
 import type { Family } from "../../notebook/function-families";
+import { said } from "../../words/say";
 
 const texts = new WeakMap<AnyDefinition, string>();
 
@@ -13,10 +14,13 @@ function textOf(family: string, definition: AnyDefinition): string {
   const text = [
     name,
     title,
+    said(title),
     family,
-    ...Object.entries(args).flatMap(([argument, { about }]) => [words(argument), about]),
+    said(family),
+    ...Object.entries(args).flatMap(([argument, { about }]) => [words(argument), about, said(about)]),
     ...steps.map((step) => ("why" in step ? step.why : "")),
     valid,
+    said(valid),
     caution ?? "",
     ...sources.map(sourceLine),
   ]
@@ -31,7 +35,7 @@ export function foundIn(families: readonly Family[], wanted: string): readonly F
   const parts = wanted.toLowerCase().split(/\s+/).filter(Boolean);
   if (parts.length === 0) return families;
   const isInName = ({ name, title }: AnyDefinition) =>
-    parts.every((part) => `${name} ${title}`.toLowerCase().includes(part));
+    parts.every((part) => `${name} ${title} ${said(title)}`.toLowerCase().includes(part));
   return families
     .map(({ name, functions }) => {
       const fitting = functions.filter((one) => parts.every((part) => textOf(name, one).includes(part)));

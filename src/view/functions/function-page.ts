@@ -7,15 +7,18 @@ import { sourceLine } from "../../formula/source";
 import { symbolText } from "../../formula/symbol-name";
 import type { Value } from "../../formula/value";
 import { exampleFormula } from "../../notebook/proof-page";
-import { say } from "../../words/say";
+import { argumentSign, formulaAsTyped } from "../../notebook/typed-formula";
+import { betweenNumbers, withDecimalSign } from "../../words/decimal-sign";
+import { said, say } from "../../words/say";
 import { careMark } from "../marks";
 import { shownValue, stepLine } from "../panels/call-steps";
+import { numberText } from "../shown/number-text";
 import { unitText, withUnit } from "../shown/unit-text";
 
 type Example = AnyDefinition["examples"][number];
 
 const unitWord = (unit: string): string =>
-  unit === "1" ? say`plain number` : unit === "any" ? say`any unit` : unit === "text" ? "text" : unitText(unit);
+  unit === "1" ? say`plain number` : unit === "any" ? say`any unit` : unit === "text" ? say`text` : unitText(unit);
 
 /** What is allowed, its unit as it is printed. */
 const limits = (argument: Argument): string =>
@@ -27,9 +30,9 @@ const limits = (argument: Argument): string =>
 function call({ name, args }: AnyDefinition): string {
   const list = Object.entries(args).map(([argument, definition]) => {
     const otherwise = defaultOf(definition);
-    return otherwise === undefined ? words(argument) : `${words(argument)} = ${otherwise}`;
+    return otherwise === undefined ? words(argument) : `${words(argument)} = ${withDecimalSign(String(otherwise))}`;
   });
-  return `${name}(${list.join(", ")})`;
+  return `${name}(${list.join(`${argumentSign()} `)})`;
 }
 
 const argumentRows = ({ args }: AnyDefinition): TemplateResult => html`<table class="facts">
@@ -38,9 +41,9 @@ const argumentRows = ({ args }: AnyDefinition): TemplateResult => html`<table cl
     ([name, argument]) => html`<tr>
       <th scope="row">${words(name)}</th>
       <td>${unitWord("unit" in argument ? argument.unit : "text")}</td>
-      <td>${argument.about}</td>
+      <td>${said(argument.about)}</td>
       <td>${limits(argument)}</td>
-      <td>${defaultOf(argument) === undefined ? say`must be given` : say`taken as ${String(defaultOf(argument))}`}</td>
+      <td>${defaultOf(argument) === undefined ? say`must be given` : say`taken as ${withDecimalSign(String(defaultOf(argument)))}`}</td>
     </tr>`,
   )}</tbody>
 </table>`;
@@ -51,7 +54,7 @@ const constantRows = ({ constants = {} }: AnyDefinition): TemplateResult | typeo
     : html`<h4>${say`Constants`}</h4>
       <ul class="plain">${Object.entries(constants).map(
         ([name, { value, unit, about, source }]) =>
-          html`<li><span class="formula">${symbolText(name)} = ${withUnit(String(value), unit)}</span> ${about}; <span class="soft">${sourceLine(source)}</span></li>`,
+          html`<li><span class="formula">${symbolText(name)} = ${withUnit(numberText(value), unit)}</span> ${said(about)}; <span class="soft">${sourceLine(source)}</span></li>`,
       )}</ul>`;
 
 function example(definition: AnyDefinition, one: Example, insert: (formula: string) => void): TemplateResult {
@@ -62,10 +65,10 @@ function example(definition: AnyDefinition, one: Example, insert: (formula: stri
     const argument = definition.args[name];
     return `${words(name)} ${shownValue(value as Value, argument && "unit" in argument ? argument.unit : "text")}`;
   });
-  const expected = `${String(one.expect)}${one.within > 0 ? ` ± ${one.within}` : ""}`;
+  const expected = withDecimalSign(`${String(one.expect)}${one.within > 0 ? ` ± ${one.within}` : ""}`);
   return html`<li>
-    <p class="formula">${formula}</p>
-    <p>${given.join(", ")}</p>
+    <p class="formula">${formulaAsTyped(formula)}</p>
+    <p>${given.join(betweenNumbers())}</p>
     <p><b>= ${shownValue(result, unit)}</b> <span class="soft">${say`published: ${expected}; ${sourceLine(one.source)}`}</span></p>
     <button type="button" aria-label=${say`Insert ${formula}`} @click=${() => insert(formula)}>${say`Insert this example`}</button>
   </li>`;
@@ -83,20 +86,20 @@ export function functionPage(
   const put = typeof insert === "string" ? undefined : insert;
   const one = (each: Example) => example(definition, each, put ?? (() => undefined));
   return html`<article class="function" aria-labelledby="function-title">
-    <h3 id="function-title">${title}</h3>
-    <p class="soft">${family}</p>
+    <h3 id="function-title">${said(title)}</h3>
+    <p class="soft">${said(family)}</p>
     <p class="formula call">=${call(definition)}</p>
     <p>${say`Gives ${unitWord(resultUnit(definition))}.`}</p>
-    ${caution ? html`<p class="care">${careMark}<span>${caution}</span></p>` : nothing}
+    ${caution ? html`<p class="care">${careMark}<span>${said(caution)}</span></p>` : nothing}
     ${argumentRows(definition)}
     <h4>${say`Mathematics`}</h4>
     <ol class="steps">${mathematicsOf(definition).map(stepLine)}</ol>
     ${constantRows(definition)}
     <h4>${say`Where it holds`}</h4>
-    <p>${valid}</p>
+    <p>${said(valid)}</p>
     <h4>${say`Sources`}</h4>
     <ul class="plain">${sources.map((source) => html`<li>${sourceLine(source)}</li>`)}</ul>
-    <h4>${say`Worked ${examples.length === 1 ? say`example` : say`examples`}`}</h4>
+    <h4>${examples.length === 1 ? say`Worked example` : say`Worked examples`}</h4>
     ${typeof insert === "string" ? html`<p class="soft">${insert}</p>` : nothing}
     <ul class="examples" ?inert=${!put}>${one(first)}</ul>
     <details><summary>${say`${name}, the first example step by step`}</summary><ol class="steps">${numbers.map(stepLine)}</ol></details>

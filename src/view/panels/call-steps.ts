@@ -41,7 +41,7 @@ const argument = ({ words, about, value, unit, by, refusal }: ExplainedArgument)
 
 const rests = ({ constants, valid, sources, caution }: Explanation): TemplateResult => html`${constants.map(
   ({ words, about, value, unit, source }) =>
-    html`<p class="source"><span class="formula">${words} = ${withUnit(String(value), unit)}</span> ${about}; ${source.line}</p>`,
+    html`<p class="source"><span class="formula">${words} = ${withUnit(numberText(value), unit)}</span> ${about}; ${source.line}</p>`,
 )}
   <p class="source">${valid}</p>
   ${sources.map(({ line }) => html`<p class="source">${line}</p>`)}

@@ -3,6 +3,7 @@
 import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { firstOption, isOptionPage, lead, type Page, pageById, textAt } from "../../notebook/model";
 import { rowEntry } from "../../notebook/row-entry";
+import { betweenNumbers, withDecimalSign } from "../../words/decimal-sign";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { type Cell, cellName, one } from "../block";
@@ -119,7 +120,7 @@ export class CellLine {
         : "";
     const { low, high, choices } = rowEntry(notebook, page, cell.row) ?? {};
     const { unit, toType } = rowUnits(notebook, page, cell.row);
-    const shown = (limit: number) => toType(String(limit));
+    const shown = (limit: number) => withDecimalSign(toType(String(limit)));
     const isOutside =
       value?.kind === "number" &&
       cell.column >= firstOption &&
@@ -136,7 +137,7 @@ export class CellLine {
     const words = value?.kind === "text" && value.text.length > 20 && cell.column >= firstOption ? value.text : "";
     if (words) return words;
     return html`${isOutside ? html`<span class="open">${openMark} ${say`Outside what is ${limits}: check it.`}</span> ` : nothing}
-      ${basis ? say`Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? say`One of ${choices.map((choice) => toType(String(choice))).join(", ")}.` : ""}`;
+      ${basis ? say`Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? say`One of ${choices.map((choice) => withDecimalSign(toType(String(choice)))).join(betweenNumbers())}.` : ""}`;
   }
 
   private begin(): void {

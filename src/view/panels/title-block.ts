@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Notebook } from "../../notebook/model";
 import { unitChoice } from "../../notebook/unit-choice";
+import { decimalSign } from "../../words/decimal-sign";
 import { say } from "../../words/say";
 import { unitText } from "../shown/unit-text";
 
@@ -40,8 +41,8 @@ export function titleBlock(notebook: Notebook): TemplateResult {
   const { units: _, released: __, ...others } = about.settings ?? {};
   const settings = Object.entries(others).map(([name, value]) => cell(spoken(name), settingText(value)));
   return html`<dl class="title-block">
-    ${cell("job", about.title)} ${cell("revision", about.revision)} ${cell("date", about.date)}
-    ${cell("units", say`${unitsText(notebook)}; decimal point`)} ${settings}
+    ${cell(say`job`, about.title)} ${cell(say`revision`, about.revision)} ${cell(say`date`, about.date)}
+    ${cell(say`units`, decimalSign() === "," ? say`${unitsText(notebook)}; decimal comma` : say`${unitsText(notebook)}; decimal point`)} ${settings}
     <div class="aid"><dt>${say`note`}</dt><dd>
       ${say`Planning aid. The boat's and the equipment's builder, class or national rules, local codes and licensed practice decide.`}
     </dd></div>

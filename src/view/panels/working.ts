@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { LiveNotebook } from "../../notebook/live";
 import { type Page, type Position, pageById } from "../../notebook/model";
+import { formulaAsTyped } from "../../notebook/typed-formula";
 import { type NamedValue, type Working, workingOf } from "../../notebook/working";
 import { counted, say } from "../../words/say";
 import type { Cell } from "../block";
@@ -50,7 +51,7 @@ function cells(
 
 function formula({ formula: written, text }: Working): TemplateResult | typeof nothing {
   if (!written) return nothing;
-  return html`<p class="formula">${text}</p>
+  return html`<p class="formula">${formulaAsTyped(text)}</p>
     ${written.names ? html`<p class="read">${written.names}</p>` : nothing}
     ${written.numbers ? html`<p class="read soft">${written.numbers}</p>` : nothing}`;
 }

@@ -1,3 +1,5 @@
+import { decimalSign, withDecimalSign } from "../../words/decimal-sign";
+
 /** Between groups of three digits, so that a long number stays one word. */
 const thin = "\u202f";
 const minus = "\u2212";
@@ -13,7 +15,7 @@ function withPower(value: number): string {
     .toExponential(usualDigits - 1)
     .split("e");
   const raised = [...String(Math.abs(Number(power)))].map((digit) => superscripts[Number(digit)]).join("");
-  return `${digits.replace(/\.?0+$/, "")} × 10${Number(power) < 0 ? "⁻" : ""}${raised}`;
+  return `${withDecimalSign(digits.replace(/\.?0+$/, ""))} × 10${Number(power) < 0 ? "⁻" : ""}${raised}`;
 }
 
 /** Digits after the point that show a size with the usual significant digits; whole numbers need none. */
@@ -35,5 +37,5 @@ export function numberText(value: number, decimals?: number): string {
   const fixed = size.toFixed(decimals ?? usualDecimals(size));
   const [whole = "0", fraction = ""] = (decimals === undefined ? fixed.replace(/(\.\d*?)0+$/, "$1") : fixed).split(".");
   const sign = value < 0 && /[1-9]/.test(fixed) ? minus : "";
-  return `${sign}${grouped(whole)}${fraction ? `.${fraction}` : ""}`;
+  return `${sign}${grouped(whole)}${fraction ? `${decimalSign()}${fraction}` : ""}`;
 }

@@ -94,13 +94,13 @@ export class OptionsBeside implements Part {
         ${choose(
           say`Best has the`,
           [
-            { value: "least", label: "least" },
-            { value: "most", label: "most" },
+            { value: "least", label: say`least` },
+            { value: "most", label: say`most` },
           ],
           this.bestIs,
           (one) => this.set(() => (this.bestIs = one === "most" ? "most" : "least")),
         )}
-        ${chooseFrom("of", byPage(this.measured()), this.best, (name) => this.set(() => (this.best = name)))}
+        ${chooseFrom(say`of`, byPage(this.measured()), this.best, (name) => this.set(() => (this.best = name)))}
         <label class="tick"><input type="checkbox" .checked=${this.hidesEqual} @change=${set(() => (this.hidesEqual = !this.hidesEqual))} /> ${say`Hide rows that are equal`}</label>
       </form>
       <p class="verdict-line ${this.refusal ? "short" : ""}" role="status">${this.refusal || this.done || (table && sideBySideSentence(table))}</p>
@@ -157,7 +157,7 @@ export class OptionsBeside implements Part {
       <th scope="row">${row.quantity} <span class="soft">${row.isCheck || row.unit === "1" ? nothing : unitText(row.unit)}</span></th>
       ${row.cells.map((cell, i) => {
         const [first = "", ...more] = cellLines(cell, options[i]?.name === base);
-        const isShort = row.isCheck && first.startsWith("falls");
+        const isShort = cell.isShort;
         return html`<td class=${isShort ? "short" : ""}>${first}${more.map((words) => html`<br /><span class=${words === "best" ? "best" : "soft"}>${words}</span>`)}</td>`;
       })}
     </tr>`;

@@ -10,6 +10,7 @@ import type { SmallestAnswer } from "../../study/smallest";
 import type { Solution, SolveAnswer } from "../../study/solve";
 import type { StudyInput, Subject } from "../../study/subject";
 import { quantityWords, valueWords } from "../../study/words";
+import { withDecimalSign } from "../../words/decimal-sign";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { one } from "../block";
@@ -71,8 +72,8 @@ export class SolveBack implements Part {
                   ? choose(
                       say`is to be`,
                       [
-                        { value: "at least", label: "at least" },
-                        { value: "at most", label: "at most" },
+                        { value: "at least", label: say`at least` },
+                        { value: "at most", label: say`at most` },
                       ],
                       this.enough,
                       (word) => this.changed(() => (this.enough = word === "at most" ? "at most" : "at least")),
@@ -89,8 +90,8 @@ export class SolveBack implements Part {
             this.high = "";
           }),
         )}
-        ${typed("from", this.low, (text) => this.changed(() => (this.low = text)), { placeholder: rangeEnd(input?.low) })}
-        ${typed("to", this.high, (text) => this.changed(() => (this.high = text)), { placeholder: rangeEnd(input?.high) })}
+        ${typed(say`from`, this.low, (text) => this.changed(() => (this.low = text)), { placeholder: rangeEnd(input?.low) })}
+        ${typed(say`to`, this.high, (text) => this.changed(() => (this.high = text)), { placeholder: rangeEnd(input?.high) })}
         ${this.running.button(this.aim === "value" ? say`Solve back` : say`Find the smallest`, input === undefined)}
       </form>
       ${this.running.line(this.hint(input))}
@@ -241,4 +242,4 @@ const fullText = (value: Plain, unit: string): TemplateResult | typeof nothing =
     ? nothing
     : html`<span class="soft">${say`in full ${valueText(value)}`}</span>`;
 
-const rangeEnd = (value: number | undefined): string => (value === undefined ? "" : String(value));
+const rangeEnd = (value: number | undefined): string => (value === undefined ? "" : withDecimalSign(String(value)));

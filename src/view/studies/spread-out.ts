@@ -12,6 +12,7 @@ import type { StudyInput, Subject } from "../../study/subject";
 import { heldStill, variedTexts } from "../../study/varied";
 import { readShape } from "../../study/vary";
 import { valueWords } from "../../study/words";
+import { withDecimalSign } from "../../words/decimal-sign";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { numberText } from "../shown/number-text";
@@ -48,7 +49,7 @@ export class SpreadOut implements Part {
   ) {
     this.running = new Running(update);
     const { trials, common, seed } = storedSpread(bench.desk.notebook);
-    this.settings = { trials: String(trials), common: String(common), seed: String(seed) };
+    this.settings = { trials: String(trials), common: withDecimalSign(String(common)), seed: String(seed) };
   }
 
   leave(): void {

@@ -1,7 +1,9 @@
 import { Refusal } from "../../notebook/refusal";
 import { isCommon, isSeed, isTrials, mostTrials, type StoredSpread } from "../../study/stored";
 import type { StudyInput } from "../../study/subject";
+import { withDecimalSign } from "../../words/decimal-sign";
 import { say } from "../../words/say";
+import { readTyped } from "../typing/typed-text";
 import { neededNumber } from "./typed-number";
 
 /** How an input may turn out, as it is typed: three numbers, or a stated spread in their place. */
@@ -14,18 +16,27 @@ export interface TypedShape {
 
 /** A stored text in the fields of the screen. */
 export function shapeFields(text: string): TypedShape {
-  const parts = text.split(",").map((part) => part.trim());
+  const parts = text.split(",").map((part) => withDecimalSign(part.trim()));
   const [low = "", second = "", third] = parts;
   if (parts.length === 3) return { low, likely: second, high: third ?? "", stated: "" };
   if (parts.length === 2) return { low, likely: "", high: second, stated: "" };
-  return { low: "", likely: "", high: "", stated: text };
+  return { low: "", likely: "", high: "", stated: withDecimalSign(text) };
+}
+
+/** With a point; what is no number stays as it is, to be refused with what is allowed. */
+function plainPart(part: string): string {
+  const read = readTyped(part);
+  if (read.kind === "ask") {
+    throw new Refusal(say`"${part}" can be read two ways; write it without a sign between thousands.`);
+  }
+  return read.text;
 }
 
 /** The fields as one text; a blank likely value makes all values from low to high alike. */
 export function shapeText({ low, likely, high, stated }: TypedShape): string {
-  if (stated.trim() !== "") return stated.trim();
+  if (stated.trim() !== "") return stated.trim().replace(/(?<=\d),(?=\d)/g, ".");
   return [low, likely, high]
-    .map((part) => part.trim().replace(",", "."))
+    .map((part) => plainPart(part.trim()))
     .filter((part) => part !== "")
     .join(",");
 }
@@ -33,9 +44,9 @@ export function shapeText({ low, likely, high, stated }: TypedShape): string {
 /** To begin with: a tenth to both sides of the value now, to be typed over. */
 export function aboutNow({ value }: StudyInput): TypedShape {
   const now = typeof value === "number" ? value : 0;
-  const text = (one: number) => String(Number(one.toPrecision(6)));
+  const text = (one: number) => withDecimalSign(String(Number(one.toPrecision(6))));
   const ends = [now * 0.9, now * 1.1].sort((a, b) => a - b).map(text);
-  return { low: ends[0] ?? "", likely: String(now), high: ends[1] ?? "", stated: "" };
+  return { low: ends[0] ?? "", likely: withDecimalSign(String(now)), high: ends[1] ?? "", stated: "" };
 }
 
 /** Whether an input is measured in something: counts, dates, flags and words do not spread by a share of themselves. */

@@ -8,6 +8,7 @@ import { twoInputsSentence } from "../../study/sentences";
 import type { StudyInput, Subject } from "../../study/subject";
 import type { Axis, TwoInputsAnswer } from "../../study/two-inputs";
 import { valueWords } from "../../study/words";
+import { withDecimalSign } from "../../words/decimal-sign";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { numberText } from "../shown/number-text";
@@ -64,8 +65,8 @@ export class TwoInputs implements Part {
         );
       return html`<fieldset><legend>${words}</legend>
         ${chooseFrom(say`Input`, byPage(subject.inputs.filter(({ value, choices }) => typeof value === "number" || choices)), input?.name ?? "", (name) => set({ input: name, low: "", high: "" }))}
-        ${typed("from", this.axes[side].low, (low) => set({ low }), { size: 6, placeholder: String(input?.low ?? "") })}
-        ${typed("to", this.axes[side].high, (high) => set({ high }), { size: 6, placeholder: String(input?.high ?? "") })}
+        ${typed(say`from`, this.axes[side].low, (low) => set({ low }), { size: 6, placeholder: withDecimalSign(String(input?.low ?? "")) })}
+        ${typed(say`to`, this.axes[side].high, (high) => set({ high }), { size: 6, placeholder: withDecimalSign(String(input?.high ?? "")) })}
       </fieldset>`;
     };
     return html`<form class="ask" @submit=${(event: Event) => this.submit(event, subject)}>
@@ -110,7 +111,7 @@ export class TwoInputs implements Part {
   private axis(subject: Subject, side: Side, parts: number): Axis {
     const input = this.chosen(subject)[side];
     const { low: from, high: to } = this.axes[side];
-    const [low, high] = [typedNumber("from", from), typedNumber("to", to)];
+    const [low, high] = [typedNumber(say`from`, from), typedNumber(say`to`, to)];
     const range = { ...(low !== undefined && { low }), ...(high !== undefined && { high }) };
     return {
       input: input ? subject.inputs.indexOf(input) : -1,

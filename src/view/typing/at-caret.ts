@@ -1,4 +1,5 @@
 import { endOfQuote, scanCalls, type TypedCall } from "../../notebook/scan-calls";
+import { asStored } from "../../notebook/typed-formula";
 
 /** Whether the caret stands inside a text in quotation marks or a page's name in apostrophes. */
 function isQuoted(text: string, caret: number): boolean {
@@ -28,7 +29,7 @@ export interface ArgumentAtCaret {
 /** The innermost call whose brackets hold the caret. */
 export function argumentAtCaret(text: string, caret: number): ArgumentAtCaret | undefined {
   if (!text.startsWith("=")) return undefined;
-  const around = scanCalls(text).filter((call) => call.open <= caret && (call.close ?? text.length) >= caret);
+  const around = scanCalls(asStored(text)).filter((call) => call.open <= caret && (call.close ?? text.length) >= caret);
   const call = around.reduce<TypedCall | undefined>(
     (deepest, one) => (deepest && deepest.depth > one.depth ? deepest : one),
     undefined,

@@ -1,6 +1,8 @@
 import { builtInNames } from "../../engine/engine";
 import { type Argument, allowed, defaultOf, words } from "../../formula/arguments";
 import { catalogue } from "../../functions";
+import { withDecimalSign } from "../../words/decimal-sign";
+import { said } from "../../words/say";
 import { unitText } from "../shown/unit-text";
 import { builtInFunctions } from "./built-in-functions";
 import type { KnownArgument, KnownFunction } from "./known-function";
@@ -10,17 +12,17 @@ function known(name: string, argument: Argument): KnownArgument {
   const unit = "unit" in argument && argument.unit !== "any" && argument.unit !== "1" ? unitText(argument.unit) : "";
   return {
     name: words(name),
-    about: argument.about,
+    about: said(argument.about),
     unit,
     allowed: allowed(argument),
     isOptional: otherwise !== undefined,
-    otherwise: otherwise === undefined ? "" : String(otherwise),
+    otherwise: otherwise === undefined ? "" : withDecimalSign(String(otherwise)),
   };
 }
 
 const named: readonly KnownFunction[] = catalogue.map(({ name, title, args }) => ({
   name,
-  title,
+  title: said(title),
   args: Object.entries(args).map(([argument, definition]) => known(argument, definition)),
   repeats: false,
   isNamed: true,

@@ -1,12 +1,20 @@
 import { isFormula, plainNumberOf } from "../../engine/content";
+import { readFormula } from "../../notebook/typed-formula";
+import { decimalSign } from "../../words/decimal-sign";
 
 /**
- * What a person's typing becomes in the cell. `ask` is for a number that reads two ways: one and two hundred and
- * thirty-four thousandths, or one thousand two hundred and thirty-four.
+ * A typing that reads two ways: one and two hundred and thirty-four thousandths, or one thousand two hundred and
+ * thirty-four. In a formula the sign is a decimal sign, or parts two arguments.
  */
-export type Typed =
-  | { readonly kind: "text"; readonly text: string }
-  | { readonly kind: "ask"; readonly asPoint: string; readonly asGroups: string };
+export interface DoubtfulTyping {
+  readonly kind: "ask";
+  readonly asPoint: string;
+  readonly asGroups: string;
+  readonly isFormula?: true;
+}
+
+/** What a person's typing becomes in the cell. */
+export type Typed = { readonly kind: "text"; readonly text: string } | DoubtfulTyping;
 
 const text = (value: string): Typed => ({ kind: "text", text: value });
 
@@ -41,13 +49,27 @@ function pointed(typed: string): Typed | undefined {
   return /^\d*,\d+$/.test(body) ? number(body.replace(/^,/, "0,").replace(",", ".")) : undefined;
 }
 
+/** What was typed with comma and point as in English, whatever the person's decimal sign. */
+const withPointFirst = (typed: string): string =>
+  decimalSign() === "." ? typed : typed.replace(/[.,]/g, (sign) => (sign === "." ? "," : "."));
+
+/** A formula as it is stored; asked about where a comma reads two ways. */
+export function readTypedFormula(typed: string): Typed {
+  const read = readFormula(typed);
+  return typeof read === "string"
+    ? text(read)
+    : { kind: "ask", asPoint: read.asDecimals, asGroups: read.asArguments, isFormula: true };
+}
+
 /**
  * Reads what was typed into a cell that may hold a number: `92%` is 0.92, `1,5` is 1.5, a minus sign from print is a
- * minus; `1,234` is asked about. Formulas and everything else stay as they were typed.
+ * minus; `1,234` is asked about. Where the person's decimal sign is a comma, comma and point change places: `1.234` is
+ * asked about. Formulas come out as they are stored, everything else stays as it was typed.
  */
 export function readTyped(typed: string): Typed {
-  if (isFormula(typed) || typed.startsWith("'")) return text(typed);
-  const trimmed = typed.trim().replace(spaces, " ");
+  if (isFormula(typed)) return readTypedFormula(typed);
+  if (typed.startsWith("'")) return text(typed);
+  const trimmed = withPointFirst(typed.trim().replace(spaces, " "));
   if (plainNumberOf(trimmed) !== undefined) return text(trimmed);
   const share = /^(.*\d)\s?%$/.exec(trimmed);
   const number = pointed(share ? (share[1] ?? "") : trimmed);

@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { say } from "../../words/say";
+import { argumentSign } from "../../notebook/typed-formula";
+import { counted, say } from "../../words/say";
 import type { ArgumentAtCaret } from "./at-caret";
 import type { KnownArgument, KnownFunction } from "./known-function";
 
@@ -66,14 +67,14 @@ export function argumentHint(known: KnownFunction, { argument }: ArgumentAtCaret
     <p class="call">
       ${known.name}(${args.map(
         ({ name, isOptional }, i) =>
-          html`${i > 0 ? ", " : ""}${i === at ? html`<b>${name}</b>` : html`<span>${name}</span>`}${isOptional ? "?" : ""}${known.repeats && i === last ? " …" : ""}`,
+          html`${i > 0 ? `${argumentSign()} ` : ""}${i === at ? html`<b>${name}</b>` : html`<span>${name}</span>`}${isOptional ? "?" : ""}${known.repeats && i === last ? " …" : ""}`,
       )})
     </p>
     <p>
       ${
         current
           ? html`<b>${current.name}</b>${sentence ? html`: ${sentence}` : nothing}`
-          : html`${say`It takes ${args.length} ${args.length === 1 ? say`argument` : say`arguments`}; this is one too many.`}`
+          : html`${say`It takes ${counted(args.length, "argument")}; this is one too many.`}`
       }
     </p>
     <p class="title">${known.title}</p>

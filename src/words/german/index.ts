@@ -1,5 +1,21 @@
 import type { Catalogue } from "../catalogue";
+import { audit } from "./audit";
+import { course } from "./course";
+import { dialogs } from "./dialogs";
+import { notebook } from "./notebook";
 import { screen } from "./screen";
+import { studies } from "./studies";
+import { terminal } from "./terminal";
+import { typing } from "./typing";
 
 /** German, the formal way, in the words of the yard. */
-export const german: Catalogue = { ...screen };
+export const german: Catalogue = {
+  ...audit,
+  ...course,
+  ...dialogs,
+  ...notebook,
+  ...screen,
+  ...studies,
+  ...terminal,
+  ...typing,
+};
