@@ -103,6 +103,9 @@ function optionLook(live: LiveNotebook, page: Page, row: number, column: number,
   return { shape, text: words, isRight: !isWrapped || words.length <= sentence, isSpilled, isWrapped };
 }
 
+/** Columns of a free sheet below which long words have the room to run over several lines. */
+const fewColumns = 4;
+
 function freeLook(live: LiveNotebook, page: Page, row: number, column: number): Look {
   const text = textAt(page, row, column);
   const at = { page: page.id, row, column };
@@ -116,7 +119,13 @@ function freeLook(live: LiveNotebook, page: Page, row: number, column: number): 
   const kind = freeRowKind(page, row);
   const isOverNumbers = kind === "title" && contentOf(textAt(page, row + 1, column)).kind === "number";
   if (kind === "title") return { shape: "title", text: words, isRight: isOverNumbers };
-  return { shape: kind === "plain" ? "text" : kind, text: words, isSpilled: text === "" && live.isSpilled(at) };
+  const isWrapped = words.length > sentence && (page.rows[0]?.length ?? 0) < fewColumns;
+  return {
+    shape: kind === "plain" ? "text" : kind,
+    text: words,
+    isSpilled: text === "" && live.isSpilled(at),
+    isWrapped,
+  };
 }
 
 /** How a cell of a page is shown. */

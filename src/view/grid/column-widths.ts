@@ -96,7 +96,7 @@ export function columnWidths(page: Page, look: LookAt, room: number): number[] {
     range(
       Math.min(170, Math.max(64, natural(page, column, look, column === 0 ? undefined : isFirm))),
       natural(page, column, look),
-      columns.length < 4 ? 380 : 240,
+      columns.length < 4 ? 640 : 240,
     ),
   );
   return fitted(ranges, room);
