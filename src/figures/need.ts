@@ -4,6 +4,13 @@ import { Fault } from "../formula/fault";
 /** Least and most of an input; what is left out has no limit. */
 export type Limits<Input> = { readonly [K in keyof Input]?: readonly [least: number, most: number] };
 
+/** A least value that only keeps nothing and less out, and a most value that nobody comes to, are not named. */
+function rangeWords([least, most]: readonly [number, number]): string {
+  const isOpen = most >= 1e9;
+  if (least > 0 && least <= 1e-6) return isOpen ? "above 0" : `above 0 up to ${most}`;
+  return isOpen ? `from ${least} up` : `from ${least} to ${most}`;
+}
+
 /**
  * Holds the inputs of a figure to what can be drawn. A limit here keeps a drawing legible; the limits of the
  * calculation are those of the named functions.
@@ -18,7 +25,7 @@ export function need<Input extends object>(input: Input, limits: Limits<Input> =
     }
     const range = limits[name as keyof Input];
     if (range && !(value >= range[0] && value <= range[1])) {
-      throw new Fault("range", `${words(name)}: ${value} (can be drawn from ${range[0]} to ${range[1]})`);
+      throw new Fault("range", `${words(name)}: ${value} (can be drawn ${rangeWords(range)})`);
     }
   }
 }

@@ -70,7 +70,7 @@ function drawOptions(options: readonly OptionMark[]) {
     fill: mark.short > 0 ? short : mark.open > 0 ? soft : holds,
   }));
   const width = sheetWidth - column;
-  const lowest = Math.max(bottom + 30, notesHeight(words, width) + 12);
+  const lowest = Math.max(bottom + 34, notesHeight(words, width) + 12);
   const says = options
     .map(
       (mark) =>
