@@ -31,7 +31,7 @@ function wordsOf(value: CellValue, unit: string, digits: number | undefined): st
     case "error":
       return `not worked out: ${value.sentence}`;
     case "number": {
-      const printed = unitWords(unit);
+      const printed = unitWords(unit, value.value);
       return `${numberWords(value.value, unit, digits)}${printed && `\u00a0${printed}`}`;
     }
   }

@@ -25,6 +25,8 @@ export const pageStyle = (size: SheetSize, { left, right, foot }: Margins): stri
 export const bodyStyle = `:root { color-scheme: light; --letters: "IBM Plex Sans", "Helvetica Neue", Arial, sans-serif }
 * { box-sizing: border-box }
 body { margin: 0; background: #fff; color: #000; font: 9.5pt/1.35 var(--letters); font-variant-numeric: tabular-nums }
+/* The edge of the page cuts half of a line that lies on it. */
+@media print { body { padding: 0 .2mm } }
 @media screen { body { max-width: 182mm; margin: 8mm auto; padding: 0 4mm } }
 h1 { margin: 0 0 1mm; font-size: 17pt; line-height: 1.15 }
 h2 { margin: 5mm 0 1.5mm; padding-bottom: .6mm; border-bottom: .35mm solid; font-size: 11pt; break-after: avoid }

@@ -3,8 +3,14 @@ import { displayNumber } from "../notebook/display";
 
 const raised: Readonly<Record<string, string>> = { "2": "²", "3": "³" };
 
-/** A unit as it is printed; a plain number and a sum of money have none. */
-export const unitWords = (unit: string): string =>
+/** Units that are words, and so have a plural. */
+const counted = ["day", "week", "year"];
+
+/** A unit as it is printed behind a number; a plain number and a sum of money have none. */
+export const unitWords = (unit: string, value: number): string =>
+  counted.includes(unit) && value !== 1 ? `${unit}s` : unitSign(unit);
+
+const unitSign = (unit: string): string =>
   ["1", "margin", "money", "any", "text"].includes(unit)
     ? ""
     : unit

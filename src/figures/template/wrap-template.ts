@@ -78,9 +78,10 @@ function wrapped(
     return name ? [degree, { at: { x: at.x, y: bottom + 9 }, says: name, size: 5, anchor }] : [degree];
   });
   texts.push(
-    { at: { x: girth * 0.25 + 2, y: bottom + 18 }, says: `${side}, outboard is up, printed face out`, size: 4.5 },
+    // At the end of the paper they stand on one sheet, whatever the paper.
+    { at: { x: 1.5, y: bottom + 18 }, says: `${side}, outboard is up, printed face out`, size: 4.5 },
     {
-      at: { x: girth * 0.25 + 2, y: bottom + 25 },
+      at: { x: 1.5, y: bottom + 25 },
       says: `mean line ${mm(mean)} from the centreplane`,
       size: 4.5,
     },
