@@ -17,12 +17,31 @@ const drawn: readonly (readonly [key: string, names: readonly FigureName[]])[] =
 
 const isSign = ({ key }: Line): boolean => key.startsWith("sign_");
 
+const isCaution = ({ key, quantity }: Line): boolean => key.startsWith("caution_") || quantity.startsWith("CAUTION");
+
 /** What the line is on the job sheet follows from the start of its key, or from the number before a step. */
 function jobLine(line: Line): string {
   if (line.key.startsWith("hold_") || line.quantity.startsWith("HOLD")) return hold(line);
-  if (line.key.startsWith("caution_") || line.quantity.startsWith("CAUTION")) return caution(line);
+  if (isCaution(line)) return caution(line);
   if (/^\d+ /.test(line.quantity)) return step(line);
   return box("p", { "data-key": line.key }, says("b", `${line.quantity}:`), ` ${escaped(line.words)}`);
+}
+
+const keep = (...pieces: readonly string[]): string => box("div", { class: "keep" }, ...pieces);
+
+/** The lines as they are printed; a caution stays on the page of the step or hold that it speaks of. */
+function kept(lines: readonly Line[]): readonly string[] {
+  const groups: Line[][] = [];
+  let isOpen = false;
+  for (const line of lines) {
+    if (isOpen) groups.at(-1)?.push(line);
+    else groups.push([line]);
+    isOpen = isCaution(line);
+  }
+  return groups.map((group) => {
+    const pieces = group.map(jobLine);
+    return pieces.length > 1 ? keep(...pieces) : pieces.join("");
+  });
 }
 
 const signRow = (line: Line): string =>
@@ -48,14 +67,15 @@ export function jobSheet(asked: LinesAsked): string {
     const signs = lines.filter(isSign);
     // The verdict stands on top of the sheet already.
     const others = lines.filter((line) => !isSign(line) && line.key !== "go");
-    return [
-      says("h2", heading),
-      ...names.map((list) => figures(asked, list)),
+    const drawings = names.map((list) => figures(asked, list));
+    const signed =
       signs.length === 0
-        ? ""
-        : table(["To be signed", "In the notebook", "Name", "Date", "Signature"], signs.map(signRow)),
-      ...others.map(jobLine),
-    ].join("\n");
+        ? []
+        : [table(["To be signed", "In the notebook", "Name", "Date", "Signature"], signs.map(signRow))];
+    const [first = "", ...rest] = kept(others);
+    const start = [says("h2", heading), ...drawings, ...signed];
+    // A heading alone stays with what it heads; figures and tables keep to a page by themselves.
+    return [...(start.length === 1 ? [keep(start.join(""), first)] : [...start, first]), ...rest].join("\n");
   });
   return [...parts, signatures(["Foreman", "Second person"])].join("\n");
 }
