@@ -88,7 +88,7 @@ export function customerEstimate(asked: LinesAsked): string {
       "div",
       { class: "keep" },
       says("h2", "Changes, each agreed in writing before the work"),
-      table(["Date", "What", "Amount with tax", "Days", "Owner's signature"], changes),
+      table(["Date", "What", "Amount with tax", "Days", "Owner's signature"], changes, [], "fixed changes"),
     ),
     signatures(["Yard", "Owner"]),
   ].join("\n");

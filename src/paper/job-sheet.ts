@@ -71,7 +71,14 @@ export function jobSheet(asked: LinesAsked): string {
     const signed =
       signs.length === 0
         ? []
-        : [table(["To be signed", "In the notebook", "Name", "Date", "Signature"], signs.map(signRow))];
+        : [
+            table(
+              ["To be signed", "In the notebook", "Name", "Date", "Signature"],
+              signs.map(signRow),
+              [],
+              "fixed signs",
+            ),
+          ];
     const [first = "", ...rest] = kept(others);
     const start = [says("h2", heading), ...drawings, ...signed];
     // A heading alone stays with what it heads; figures and tables keep to a page by themselves.

@@ -61,7 +61,7 @@ export const table = (
   head: readonly string[],
   rows: readonly string[],
   numbers: readonly number[] = [],
-  kind?: "fixed" | "fixed buys" | "fixed reads",
+  kind?: "fixed" | "fixed buys" | "fixed reads" | "fixed signs" | "fixed changes",
 ): string =>
   box(
     "table",

@@ -69,4 +69,10 @@ table.fixed { table-layout: fixed }
 .buys th:nth-child(n + 3):nth-child(-n + 4) { width: 9% }
 .buys th:nth-child(2) { width: 15% }
 .reads th:nth-child(3) { width: 24% }
+.fixed.signs th:nth-child(1) { width: 36% }
+.signs th:nth-child(2), .signs th:nth-child(4) { width: 13% }
+.fixed.changes th:nth-child(1) { width: 13% }
+.changes th:nth-child(2) { width: 39% }
+.changes th:nth-child(3) { width: 16% }
+.changes th:nth-child(4) { width: 8% }
 .keep { break-inside: avoid }`;

@@ -69,11 +69,11 @@ function leadLook(live: LiveNotebook, page: Page, row: number, column: number): 
     case lead.quantity:
       return { shape: labelShape(text), text, isWrapped: true };
     case lead.key:
-      return { shape: "key", text };
+      return { shape: "key", text, isWrapped: true };
     case lead.unit:
       return { shape: "unit", text: unitText(rowUnits(live.notebook, page, row).unit) };
     default:
-      return { shape: "basis", text };
+      return { shape: "basis", text, isWrapped: true };
   }
 }
 

@@ -7,6 +7,8 @@ type LookAt = (row: number, column: number) => Look;
 /** Rows past this many do not widen a column. */
 const mostRows = 500;
 const lineHeight = 18;
+/** Lines of a key or a basis that are shown. */
+const mostBeside = 2;
 /** Padding of a row and its line. */
 const around = 7;
 
@@ -113,7 +115,9 @@ export function frozenColumns(page: Page, widths: readonly number[], room: numbe
 export function rowHeight(page: Page, row: number, look: LookAt, widths: readonly number[]): number {
   const lines = (page.rows[row] ?? []).map((_, column) => {
     const one = look(row, column);
-    return one.isWrapped ? linesOf(one, widths[column] ?? 90) : 1;
+    const lines = one.isWrapped ? linesOf(one, widths[column] ?? 90) : 1;
+    // What stands beside a number makes it no taller than this; the rest is read in the line above the cells.
+    return one.shape === "key" || one.shape === "basis" ? Math.min(mostBeside, lines) : lines;
   });
   return Math.min(10, Math.max(1, ...lines)) * lineHeight + around;
 }
