@@ -140,7 +140,7 @@ describe("records", () => {
   });
 });
 
-describe("words of the notebook", () => {
+describe("words of the notebook", { timeout: 60_000 }, () => {
   const markup = '</style><script>alert("x")</script><b>&';
   /** Written past the checks of what may be typed, as a file can be. */
   const typed = (live: LiveNotebook) => {
@@ -167,7 +167,7 @@ describe("words of the notebook", () => {
   });
 });
 
-describe("a notebook without the rows", () => {
+describe("a notebook without the rows", { timeout: 60_000 }, () => {
   it.each(layoutNames)("still gives the %s, with a sentence that names what is missing", (layout) => {
     const { live } = books[0] as (typeof books)[0];
     const { notebook } = live;
