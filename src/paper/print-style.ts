@@ -25,8 +25,6 @@ export const pageStyle = (size: SheetSize, { left, right, foot }: Margins): stri
 export const bodyStyle = `:root { color-scheme: light; --letters: "IBM Plex Sans", "Helvetica Neue", Arial, sans-serif }
 * { box-sizing: border-box }
 body { margin: 0; background: #fff; color: #000; font: 9.5pt/1.35 var(--letters); font-variant-numeric: tabular-nums }
-/* The edge of the page cuts half of a line that lies on it. */
-@media print { body { padding: 0 .2mm } }
 @media screen { body { max-width: 182mm; margin: 8mm auto; padding: 0 4mm } }
 h1 { margin: 0 0 1mm; font-size: 17pt; line-height: 1.15 }
 h2 { margin: 5mm 0 1.5mm; padding-bottom: .6mm; border-bottom: .35mm solid; font-size: 11pt; break-after: avoid }
@@ -50,7 +48,7 @@ p { margin: 0 0 1.5mm; overflow-wrap: anywhere }
 .field.wide { flex: 2 }
 .field.tall { min-height: 16mm }
 .tick { display: inline-block; width: 3.6mm; height: 3.6mm; border: .3mm solid; vertical-align: -.5mm }
-table { width: 100%; table-layout: auto; margin: 1mm 0 2mm; border-collapse: collapse }
+table { width: calc(100% - .2mm); table-layout: auto; margin: 1mm 0 2mm; border-collapse: collapse }
 thead { display: table-header-group }
 tr { break-inside: avoid }
 th, td { padding: .8mm 2mm .8mm 0; border-bottom: .15mm solid #888; text-align: left; vertical-align: top; overflow-wrap: anywhere }
@@ -75,4 +73,6 @@ table.fixed { table-layout: fixed }
 .changes th:nth-child(2) { width: 39% }
 .changes th:nth-child(3) { width: 16% }
 .changes th:nth-child(4) { width: 8% }
+/* The edge of the page cuts half of a line that lies on it; the templates' sheets have no such edge. */
+.title, .stop, .go, .hold, .keep > .fields { margin-right: .2mm }
 .keep { break-inside: avoid }`;
