@@ -55,7 +55,7 @@ function optionPageRange(page: Page, column: number, look: LookAt, isNarrow: boo
     case lead.quantity:
       return range(isNarrow ? 150 : 176, width, isNarrow ? 210 : 290);
     case lead.key:
-      return range(56, width, 84);
+      return range(72, width, 84);
     case lead.unit:
       return range(56, width, 78);
     case lead.basis:

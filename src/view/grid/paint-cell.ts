@@ -11,6 +11,13 @@ function part(name: string, text?: string): HTMLElement {
   return element;
 }
 
+/** A key, which may run on below after each of its words. */
+function key(text: string): HTMLElement {
+  const element = part("words");
+  for (const word of text.split(/(?<=_)/)) element.append(word, document.createElement("wbr"));
+  return element;
+}
+
 /** A scale with the limit in its middle: the bar goes right as far as there is to spare, left as far as is missing. */
 function gauge(margin: number): HTMLElement {
   const element = part("gauge");
@@ -34,6 +41,8 @@ function parts(look: Look): HTMLElement[] {
     case "caution":
     case "hold":
       return [part("shape"), part("words", look.text)];
+    case "key":
+      return [key(look.text)];
     default:
       return [part("words", look.text)];
   }
@@ -42,9 +51,9 @@ function parts(look: Look): HTMLElement[] {
 /** Draws a cell; the grid has taken the classes away before. */
 export function paintCell(td: HTMLTableCellElement, look: Look, extra = ""): void {
   td.className = `cell ${look.shape}${look.isRight ? " right" : ""}${look.isSpilled ? " spilled" : ""}${look.isWrapped ? " wrapped" : ""}${extra}`;
-  const key = `${look.shape}\n${look.text}\n${look.margin ?? ""}`;
-  if (painted.get(td) === key) return;
-  painted.set(td, key);
+  const shown = `${look.shape}\n${look.text}\n${look.margin ?? ""}`;
+  if (painted.get(td) === shown) return;
+  painted.set(td, shown);
   if (look.text === "") td.replaceChildren();
   else td.replaceChildren(...parts(look));
 }

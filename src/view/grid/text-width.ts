@@ -8,7 +8,7 @@ const bold = "600 13.5px 'IBM Plex Sans'";
 export const headerFont = "600 12px 'IBM Plex Sans Condensed'";
 
 const fonts: Partial<Record<Shape, string>> = {
-  key: "11.5px 'IBM Plex Mono'",
+  key: "11px 'IBM Plex Mono'",
   basis: small,
   unit: small,
   error: small,
@@ -44,10 +44,10 @@ export const lookWidth = (look: Look): number => textWidth(look.text, fonts[look
 export function linesOf(look: Look, width: number): number {
   const room = width - sides - extra(look);
   const font = fonts[look.shape] ?? sans;
-  const space = textWidth(" ", font);
+  const space = look.shape === "key" ? 0 : textWidth(" ", font);
   let lines = 1;
   let filled = 0;
-  for (const word of look.text.split(/\s+/)) {
+  for (const word of look.text.split(look.shape === "key" ? /(?<=_)/ : /\s+/)) {
     const own = textWidth(word, font);
     if (filled > 0 && filled + space + own > room) {
       lines++;
