@@ -12,6 +12,7 @@ import { errorValue, outsidePublished } from "./rules/error-value";
 import { implausible } from "./rules/implausible";
 import { linkChain } from "./rules/link-chain";
 import { longFormula } from "./rules/long-formula";
+import { ownFunction } from "./rules/own-function";
 import { scaleSlip } from "./rules/scale-slip";
 import { shortRange } from "./rules/short-range";
 import { staleReview } from "./rules/stale-review";
@@ -25,6 +26,7 @@ import { Subject } from "./subject";
 
 /** All checks, those first whose findings weigh most. */
 const rules: readonly Rule[] = [
+  ownFunction,
   errorValue,
   outsidePublished,
   typedOver,

@@ -9,7 +9,8 @@ import {
   type Position,
   pageByName,
 } from "../notebook/model";
-import { type FindFunction, shippedFunction } from "../notebook/named-function";
+import type { FindFunction } from "../notebook/named-function";
+import { finderOf } from "../notebook/own/own-functions";
 import { Refusal } from "../notebook/refusal";
 import { positionOf, readAddress, rowOfKey } from "../notebook/rows";
 import { hashOf } from "./hash";
@@ -106,7 +107,7 @@ export function review(
   place: ReviewPlace,
   who: string,
   when: string,
-  find: FindFunction = shippedFunction,
+  find: FindFunction = finderOf(notebook),
 ): Notebook {
   const cells = cellsOfPlace(notebook, place);
   if (!cells) throw new Refusal(`There is no ${place} to review; name a cell, a row, or a page as in Supply.*.`);
@@ -122,7 +123,7 @@ export function unreview(notebook: Notebook, place: ReviewPlace): Notebook {
 }
 
 /** All ticks of a notebook, and whether each still stands for what it shows now. */
-export function reviewsOf(notebook: Notebook, find: FindFunction = shippedFunction): Review[] {
+export function reviewsOf(notebook: Notebook, find: FindFunction = finderOf(notebook)): Review[] {
   const marks = new Marks(notebook, find);
   return Object.entries(notebook.about.reviews ?? {}).map(([place, { who, when, hash }]) => {
     const cells = cellsOfPlace(notebook, place);

@@ -13,7 +13,7 @@ const definitionMarks = new WeakMap<AnyDefinition, string>();
 function definitionMark(definition: AnyDefinition): string {
   const known = definitionMarks.get(definition);
   if (known !== undefined) return known;
-  const mark = hashOf(JSON.stringify(definition));
+  const mark = hashOf(JSON.stringify({ ...definition, ownOf: undefined }));
   definitionMarks.set(definition, mark);
   return mark;
 }

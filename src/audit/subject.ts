@@ -2,7 +2,7 @@ import type { CellValue } from "../engine/value";
 import { type CellName, nameOnPage } from "../notebook/cell-name";
 import type { LiveNotebook } from "../notebook/live";
 import { columnsOf, type Notebook, type Page, type Position } from "../notebook/model";
-import { type FindFunction, shippedFunction } from "../notebook/named-function";
+import type { FindFunction } from "../notebook/named-function";
 import { type Form, formsOfRow, type Read } from "./form";
 
 /** What the rules judge: a calculated notebook with its formulas sorted by sameness, and what it is held against. */
@@ -14,7 +14,7 @@ export class Subject {
   /** @param shipped the notebook as it was shipped, where it is known. */
   constructor(
     readonly live: LiveNotebook,
-    readonly find: FindFunction = shippedFunction,
+    readonly find: FindFunction = live.find,
     readonly shipped: Notebook | undefined = undefined,
   ) {
     this.notebook = live.notebook;

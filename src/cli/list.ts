@@ -2,6 +2,8 @@ import { allowed, defaultOf, words } from "../formula/arguments";
 import { type AnyDefinition, resultUnit } from "../formula/definition";
 import { sourceLine } from "../formula/source";
 import { families } from "../functions";
+import { familiesOf } from "../notebook/function-families";
+import { readFolder } from "./folder";
 import type { Output } from "./output";
 
 function jsonFunction(family: string, definition: AnyDefinition) {
@@ -9,6 +11,7 @@ function jsonFunction(family: string, definition: AnyDefinition) {
     name: definition.name,
     family,
     title: definition.title,
+    ...(definition.ownOf && { page: definition.ownOf }),
     unit: resultUnit(definition),
     arguments: Object.entries(definition.args).map(([name, argument]) => ({
       name: words(name),
@@ -35,15 +38,23 @@ function functionText(definition: AnyDefinition): string {
   ].join("\n");
 }
 
-/** Prints every named function with its arguments, units and sources. */
-export function list(output: Output, json: boolean): void {
+/**
+ * Prints every named function with its arguments, units and sources.
+ *
+ * @param folder the notebook whose own functions come before the shipped ones.
+ */
+export function list(output: Output, json: boolean, folder?: string): void {
+  const all =
+    folder === undefined
+      ? Object.entries(families).map(([name, functions]) => ({ name, functions }))
+      : familiesOf(readFolder(output.path(folder)));
   if (json) {
-    const all = Object.entries(families).flatMap(([family, of]) => of.map((one) => jsonFunction(family, one)));
-    output.write(`${JSON.stringify(all, undefined, 2)}\n`);
+    const data = all.flatMap(({ name, functions }) => functions.map((one) => jsonFunction(name, one)));
+    output.write(`${JSON.stringify(data, undefined, 2)}\n`);
     return;
   }
-  const text = Object.entries(families).map(
-    ([family, of]) => `${family}\n${"=".repeat(family.length)}\n${of.map(functionText).join("\n")}\n`,
+  const text = all.map(
+    ({ name, functions }) => `${name}\n${"=".repeat(name.length)}\n${functions.map(functionText).join("\n")}\n`,
   );
   output.write(text.join("\n"));
 }

@@ -12,6 +12,7 @@ import { markFiles } from "./mark";
 import { whatMoves } from "./moves";
 import { calculateOptions } from "./options";
 import { Misuse, type Output } from "./output";
+import { ownOnTerminal } from "./own";
 import { printPaper } from "./print";
 import { writeProof } from "./proof";
 import { solveBack } from "./solve";
@@ -42,7 +43,10 @@ const usage = `Athwart on the terminal
                                  what moves a result, input by input
   spread FOLDER 'Page.*@Option' --vary Page.key=LOW,LIKELY,HIGH... [--common 0..1] [--trials N] [--seed N] [--json]
                                  how results spread, and the chance that checks hold; also =LOW,HIGH =±5% =LIKELY±SPREAD
-  list [--json]                  all named functions with arguments, units and sources
+  own FOLDER [--copy NAME --as NEW.NAME | --begin NEW.NAME] [--write FOLDER]
+                                 the notebook's own functions with their examples; --copy writes one down under
+                                 another name, --begin a small new one, --write keeps the notebook with it
+  list [FOLDER] [--json]         all named functions with arguments, units and sources
   print FOLDER --layout NAME --option OPTION [--paper A4|Letter] [--out FILE] [--html]
                                  a sheet for the shop or the customer as PDF, as HTML where there is no browser:
                                  job-sheet, materials, estimate, hand-over, service, templates
@@ -92,6 +96,9 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       seed: { type: "string" },
       function: { type: "string" },
       write: { type: "string" },
+      copy: { type: "string" },
+      as: { type: "string" },
+      begin: { type: "string" },
       help: { type: "boolean", default: false },
     },
   });
@@ -132,8 +139,12 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       const { vary, common, trials, seed, json } = values;
       return spreadOut(output, rest, { vary, common, trials, seed, json });
     }
+    case "own": {
+      const { copy, as, begin, write } = values;
+      return ownOnTerminal(output, folder(), { copy, as, begin, write });
+    }
     case "list":
-      return list(output, values.json);
+      return list(output, values.json, rest[0]);
     case "print": {
       const { layout, option, paper, out } = values;
       return printPaper(output, folder(), { layout, option, paper, out, html });
@@ -148,7 +159,7 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       return markFiles(output, rest, { classList: values.class, csv: values.csv, json: values.json });
     default:
       throw new Misuse(
-        `There is no command "${command}" (there are eval, calc, working, unfold, audit, options, solve, moves, spread, list, print, proof, task, class, mark).`,
+        `There is no command "${command}" (there are eval, calc, working, unfold, audit, options, solve, moves, spread, own, list, print, proof, task, class, mark).`,
       );
   }
 }

@@ -2,7 +2,7 @@ import { isFormula } from "../engine/content";
 import { displayValue } from "../notebook/display";
 import { LiveNotebook } from "../notebook/live";
 import { firstOption, lead, type Page, pageByName } from "../notebook/model";
-import { shippedFunction } from "../notebook/named-function";
+import { finderOf } from "../notebook/own/own-functions";
 import { Refusal } from "../notebook/refusal";
 import { readAddress, rowNamed } from "../notebook/rows";
 import { namedIn, type UnfoldedCall, unfoldCall } from "../notebook/unfold";
@@ -41,7 +41,8 @@ export function unfoldRow(output: Output, args: readonly string[], wishes: Unfol
   }
   const notebook = readFolder(output.path(folder));
   const { page, row } = rowNamed(notebook, readAddress(address));
-  const found = [...new Set((page.rows[row] ?? []).flatMap((text) => namedIn(text, shippedFunction)))];
+  const find = finderOf(notebook);
+  const found = [...new Set((page.rows[row] ?? []).flatMap((text) => namedIn(text, find)))];
   const names = found.map(({ name }) => name).join(", ");
   const wanted = wishes.named?.toUpperCase();
   const definition = wanted === undefined ? found[0] : found.find(({ name }) => name === wanted);

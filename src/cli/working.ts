@@ -48,7 +48,9 @@ function explanationText(explanation: Explanation): string {
       ...(refusal ? [indented(`refused: ${refusal}`, 2)] : []),
     ]);
   return [
-    explanation.title,
+    explanation.ownOf === undefined
+      ? explanation.title
+      : `${explanation.title} (the notebook's own function, page ${explanation.ownOf})`,
     columns([...args, ...constants], () => false),
     ...steps,
     `valid: ${explanation.valid}`,

@@ -16,7 +16,7 @@ import { canParse, parsedCell, parsedText } from "./formula-access";
 import { guardEngine } from "./guard";
 import { limits } from "./limits";
 import type { Parsed, ParsedCell } from "./parsed";
-import { registerFunctions } from "./plugin";
+import { type OwnCall, registerFunctions, withOwnFunctions } from "./plugin";
 import { settings } from "./settings";
 import type { CellValue } from "./value";
 
@@ -53,20 +53,22 @@ export class Engine {
   private arrays = false;
 
   /**
+   * @param own functions of the notebook's own, known to this engine alone.
    * @throws Error when there are more cells than the limits allow or two sheets of one name.
    * @throws OutOfTime when it takes too long.
    */
-  constructor(sheets: readonly SheetTexts[]) {
-    const names = new Set(sheets.map(({ name }) => name.toLowerCase()));
-    if (names.size < sheets.length) throw new Error("two sheets have the same name");
+  constructor(sheets: readonly SheetTexts[], own: readonly OwnCall[] = []) {
+    const titles = new Set(sheets.map(({ name }) => name.toLowerCase()));
+    if (titles.size < sheets.length) throw new Error("two sheets have the same name");
     const contents = Object.fromEntries(
       sheets.map(({ name, rows }) => [name, rows.map((row) => row.map(engineContent)) as RawCellContent[][]]),
     );
+    const names = [
+      { name: "TRUE", expression: "=TRUE()" },
+      { name: "FALSE", expression: "=FALSE()" },
+    ];
     this.hf = within(limits.opening, () =>
-      HyperFormula.buildFromSheets(contents, settings, [
-        { name: "TRUE", expression: "=TRUE()" },
-        { name: "FALSE", expression: "=FALSE()" },
-      ]),
+      withOwnFunctions(own, () => HyperFormula.buildFromSheets(contents, settings, names)),
     );
     sheets.forEach(({ rows }, sheet) => {
       rows.forEach((row, r) => {

@@ -64,8 +64,16 @@ const metadata = (definition: AnyDefinition, method: string): FunctionMetadata =
   repeatLastArgs: 1,
 });
 
+/** A function of a notebook's own: its definition, or the sentence that it answers while it has a mistake. */
+export type OwnCall =
+  | { readonly name: string; readonly definition: AnyDefinition }
+  | { readonly name: string; readonly sentence: string };
+
 /** One plugin for a whole catalogue of definitions. */
-function catalogueFunctions(definitions: readonly AnyDefinition[]): FunctionPluginDefinition {
+function catalogueFunctions(
+  definitions: readonly AnyDefinition[],
+  refused: readonly OwnCall[] = [],
+): FunctionPluginDefinition {
   class CatalogueFunctions extends FunctionPlugin {
     static override implementedFunctions: Record<string, FunctionMetadata> = {};
     static override aliases = {};
@@ -82,7 +90,36 @@ function catalogueFunctions(definitions: readonly AnyDefinition[]): FunctionPlug
       },
     });
   });
+  refused.forEach((own, i) => {
+    const method = `refused${i}`;
+    CatalogueFunctions.implementedFunctions[own.name] = {
+      method,
+      parameters: [{ argumentType: FunctionArgumentType.ANY, optionalArg: true }],
+      repeatLastArgs: 1,
+    };
+    Object.defineProperty(CatalogueFunctions.prototype, method, {
+      value: () => new CellError(ErrorType.NAME, "sentence" in own ? own.sentence : ""),
+    });
+  });
   return CatalogueFunctions;
+}
+
+/**
+ * Builds an engine that knows a notebook's own functions beside the shipped ones. The engine takes its functions from a
+ * list of the whole process when it is built, so they are in that list for so long and no longer.
+ */
+export function withOwnFunctions<T>(own: readonly OwnCall[], build: () => T): T {
+  if (own.length === 0) return build();
+  const plugin = catalogueFunctions(
+    own.flatMap((one) => ("definition" in one ? one.definition : [])),
+    own.filter((one) => !("definition" in one)),
+  );
+  HyperFormula.registerFunctionPlugin(plugin, { enGB: Object.fromEntries(own.map(({ name }) => [name, name])) });
+  try {
+    return build();
+  } finally {
+    HyperFormula.unregisterFunctionPlugin(plugin);
+  }
 }
 
 /** Makes the functions known to the engine; the engine keeps them for the whole process. */

@@ -55,6 +55,8 @@ export interface Definition<A extends Arguments = Arguments, C extends Constants
   readonly examples: Some<Example<NoInfer<A>>>;
   /** The usual caution, where work that follows the number can hurt someone. */
   readonly caution?: string;
+  /** Name of the notebook's page that defines it; left out for a shipped function. */
+  readonly ownOf?: string;
 }
 
 /** The definition without its literal types, as everything outside its own file sees it. */

@@ -158,6 +158,7 @@ export function explainCall(definition: AnyDefinition, given: readonly Given[]):
   return {
     name: definition.name,
     title: said(definition.title),
+    ownOf: definition.ownOf,
     arguments: args,
     surplus:
       given.length > names.length

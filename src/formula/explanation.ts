@@ -74,6 +74,8 @@ export interface ExplainedStep {
 export interface Explanation {
   readonly name: string;
   readonly title: string;
+  /** Name of the notebook's page that defines it; undefined for a shipped function. */
+  readonly ownOf: string | undefined;
   readonly arguments: readonly ExplainedArgument[];
   /** Sentence when more arguments are written than the function takes. */
   readonly surplus: string | undefined;

@@ -78,7 +78,7 @@ export function readExpression(text: string): Expression {
 
   const call = (node: Node): Expression => {
     const name = typeof node.fn === "object" ? node.fn.name : String(node.fn);
-    if (!(name in mathArity)) return refuse(`function ${name} is not known`);
+    if (!Object.hasOwn(mathArity, name)) return refuse(`function ${name} is not known`);
     const args = (node.args ?? []).map(walk);
     const wanted = mathArity[name as MathName];
     if (args.length !== wanted) return refuse(`${name} takes ${wanted} argument(s), got ${args.length}`);

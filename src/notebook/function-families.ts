@@ -1,6 +1,7 @@
 import type { AnyDefinition } from "../formula/definition";
 import { families } from "../functions";
 import type { Notebook } from "./model";
+import { ownDefinitions } from "./own/own-functions";
 
 /** Named functions that belong together, under the name by which the trade knows them. */
 export interface Family {
@@ -8,6 +9,12 @@ export interface Family {
   readonly functions: readonly AnyDefinition[];
 }
 
-/** Every named function that the cells of a notebook can call, family by family in the order of the job. */
-export const familiesOf = (_notebook: Notebook): readonly Family[] =>
-  Object.entries(families).map(([name, functions]) => ({ name, functions }));
+/** Every named function that the cells of a notebook can call: its own, then the shipped ones in the order of the job. */
+export function familiesOf(notebook: Notebook): readonly Family[] {
+  const own = ownDefinitions(notebook);
+  const shipped = Object.entries(families).map(([name, functions]) => ({ name, functions }));
+  return own.length > 0 ? [{ name: ownFamily, functions: own }, ...shipped] : shipped;
+}
+
+/** What the functions that a notebook defines itself are called together. */
+export const ownFamily = "The notebook's own";

@@ -7,7 +7,8 @@ import type { Change } from "./change";
 import { changedTexts, sameShape, type Written } from "./difference";
 import { History, type Step } from "./history";
 import { type Notebook, type Page, type Position, pageById, textAt } from "./model";
-import { type FindFunction, shippedFunction } from "./named-function";
+import type { FindFunction } from "./named-function";
+import { finderOf, ownCalls, sameFunctions } from "./own/own-functions";
 import { Refusal } from "./refusal";
 
 export type { Change };
@@ -46,7 +47,7 @@ export class LiveNotebook {
 
   /** Finds a named function that the cells can call. */
   get find(): FindFunction {
-    return shippedFunction;
+    return finderOf(this.current);
   }
 
   /**
@@ -169,7 +170,8 @@ export class LiveNotebook {
   /** Brings texts and engine to another state; the cells that changed, or undefined when everything may have. */
   private show(after: Notebook): readonly EngineCell[] | undefined {
     const before = this.current;
-    const cells = sameShape(before, after) ? this.write(after, changedTexts(before, after)) : this.rebuild(after);
+    const isSame = sameShape(before, after) && sameFunctions(before, after);
+    const cells = isSame ? this.write(after, changedTexts(before, after)) : this.rebuild(after);
     this.current = after;
     return cells;
   }
@@ -206,9 +208,9 @@ export class LiveNotebook {
     }
   }
 
-  private build({ pages }: Notebook): Engine {
+  private build(notebook: Notebook): Engine {
     try {
-      return new Engine(pages);
+      return new Engine(notebook.pages, ownCalls(notebook));
     } catch (cause) {
       throw cause instanceof OutOfTime ? tooLong(cause) : cause;
     }

@@ -7,7 +7,7 @@ import { namedFormula, valuedFormula } from "./formula-words";
 import type { LiveNotebook } from "./live";
 import { firstOption, type Position, pageById } from "./model";
 import { type NamedCall, namedCalls } from "./named-calls";
-import { type FindFunction, shippedFunction } from "./named-function";
+import type { FindFunction } from "./named-function";
 import { rowEntry } from "./row-entry";
 
 /** A cell with its value, as one part of another's working. */
@@ -71,7 +71,7 @@ function limitsOf(live: LiveNotebook, at: Position, value: CellValue): InputLimi
  *
  * @returns undefined when the page is gone.
  */
-export function workingOf(live: LiveNotebook, at: Position, find: FindFunction = shippedFunction): Working | undefined {
+export function workingOf(live: LiveNotebook, at: Position, find: FindFunction = live.find): Working | undefined {
   const { notebook } = live;
   const named = (one: Position): NamedValue[] => {
     const name = cellName(notebook, one);

@@ -10,6 +10,7 @@ import {
   pageByName,
   textAt,
 } from "../notebook/model";
+import { isFunctionPage } from "../notebook/own/function-page";
 import { type Corner, referencesOf } from "../notebook/references";
 
 interface Reached {
@@ -82,6 +83,7 @@ function reached(notebook: Notebook, cells: readonly Position[]): Reached {
 export function onlyNeeded(notebook: Notebook, cells: readonly Position[]): Needed {
   const { cells: needed, couldSpill } = reached(notebook, cells);
   const pages = notebook.pages.map((page) => {
+    if (isFunctionPage(page)) return page;
     const own = needed.get(page.id);
     const kept = isOptionPage(page) ? firstOption : 0;
     const rows = page.rows.map((texts, row) =>

@@ -45,7 +45,7 @@ class EngineRun {
   }
 
   values(inputs: readonly Plain[]): CellValue[] {
-    this.engine ??= new Engine(this.sheets);
+    this.engine ??= new Engine(this.sheets, this.chain.own);
     const changed = this.chain.inputs.flatMap(({ cell }, i) => {
       const value = inputs[i] ?? null;
       return Object.is(value, this.held[i]) ? [] : [{ ...cell, value, i }];

@@ -2,13 +2,17 @@ import { Engine } from "../engine/engine";
 import { LiveNotebook } from "../notebook/live";
 import type { Notebook } from "../notebook/model";
 import { textAt } from "../notebook/model";
+import { ownCalls } from "../notebook/own/own-functions";
 import type { FormulaSource } from "./kernel/chain";
 import { onlyNeeded } from "./needed";
 import { cellOf, type StudyRow } from "./rows";
 
 /** Reads formulas one by one and calculates none of them; right as long as nothing spills. */
 function readOnly(notebook: Notebook): FormulaSource {
-  const engine = new Engine(notebook.pages.map(({ name }) => ({ name, rows: [] })));
+  const engine = new Engine(
+    notebook.pages.map(({ name }) => ({ name, rows: [] })),
+    ownCalls(notebook),
+  );
   const sheets = new Map(notebook.pages.map(({ id }, sheet) => [id, sheet]));
   return {
     notebook,

@@ -8,7 +8,7 @@ export function plainSubject(
   results: Readonly<Record<string, (...values: readonly number[]) => number>>,
 ): { subject: Subject; runner: Runner; runs: () => number } {
   const subject: Subject = {
-    chain: { option: "Only", pages: [], inputs: [], fixed: [], formulas: [], wanted: [] },
+    chain: { option: "Only", pages: [], own: [], inputs: [], fixed: [], formulas: [], wanted: [] },
     inputs: Object.entries(inputs).map(([name, given]) => ({
       name,
       quantity: name,

@@ -3,7 +3,7 @@ import { type CellName, nameOnPage } from "../../notebook/cell-name";
 import { namedFormula } from "../../notebook/formula-words";
 import type { LiveNotebook } from "../../notebook/live";
 import { columnsOf, firstOption, isOptionPage, lead, type Page, type Position } from "../../notebook/model";
-import { type FindFunction, shippedFunction } from "../../notebook/named-function";
+import type { FindFunction } from "../../notebook/named-function";
 import { scaleName, scaleOf } from "../../units/scale";
 import { factorWords, nearest, type UnitFinding } from "./judge";
 import { type Measure, quantity, shared, silent } from "./measure";
@@ -93,7 +93,7 @@ function judgeResult(live: LiveNotebook, at: Position, name: CellName, result: M
  *
  * @returns nothing for a cell without a formula, and where the engine does not show its formulas.
  */
-export function unitFindings(live: LiveNotebook, at: Position, find: FindFunction = shippedFunction): UnitFinding[] {
+export function unitFindings(live: LiveNotebook, at: Position, find: FindFunction = live.find): UnitFinding[] {
   const page = live.notebook.pages.find((one) => one.id === at.page);
   const parsed = live.parsed(at);
   if (!page || !parsed) return [];

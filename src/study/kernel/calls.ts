@@ -34,6 +34,9 @@ function named(definition: AnyDefinition, call: Call, home: Home): Part {
 export function lowerCall(call: Call, home: Home): Part {
   const definition = definitions.get(call.name);
   if (definition) return named(definition, call, home);
+  const own = home.own(call.name);
+  // One with a mistake answers an error, whatever it is given.
+  if (own) return "definition" in own ? named(own.definition, call, home) : failure;
   const lowering = builtIn.get(call.name);
   if (!lowering) throw new NotTaken(`the function ${call.name} is not taken in`);
   return lowering(call, home);

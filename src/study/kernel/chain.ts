@@ -1,7 +1,9 @@
 // Past 150 lines: one walk through the cells of an option, with its refusals.
 import { contentOf } from "../../engine/content";
 import type { Parsed, ParsedCell } from "../../engine/parsed";
+import type { OwnCall } from "../../engine/plugin";
 import { firstOption, isOptionPage, lead, type Notebook, type Position, textAt } from "../../notebook/model";
+import { ownCalls } from "../../notebook/own/own-functions";
 import { Refusal } from "../../notebook/refusal";
 import type { Plain } from "./plain";
 import { cellName } from "./refusal";
@@ -26,6 +28,8 @@ export interface FormulaCell extends ChainCell {
 export interface Chain {
   readonly option: string;
   readonly pages: readonly string[];
+  /** The notebook's own functions. */
+  readonly own: readonly OwnCall[];
   /** Typed cells of the option's own column: what a study may vary. Blank cells of rows with a key belong to them. */
   readonly inputs: readonly TypedCell[];
   /** All other cells that hold no formula: they stay as they are. */
@@ -156,5 +160,5 @@ export function chainOf(source: FormulaSource, column: number, wanted: readonly 
     return { cell, name: nameOf(notebook, cell) };
   });
   const option = notebook.pages.find(isOptionPage)?.rows[0]?.[column] ?? "";
-  return { option, pages, inputs, fixed, formulas, wanted: ends };
+  return { option, pages, own: ownCalls(notebook), inputs, fixed, formulas, wanted: ends };
 }

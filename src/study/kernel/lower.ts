@@ -1,9 +1,9 @@
-import type { Operator, Parsed, ParsedCell } from "../../engine/parsed";
+import type { Operator, Parsed } from "../../engine/parsed";
 import { lowerCall } from "./calls";
 import { blockCells } from "./chain";
 import { relationTest } from "./condition";
 import { asNumber, blank, failure, finite, help, type Node, plain, power, type Relation, type Sign } from "./node";
-import { NotTaken, type Part, spread } from "./part";
+import { type Home, NotTaken, type Part, spread } from "./part";
 import { kinds } from "./plain";
 
 const arithmetic: ReadonlySet<Operator> = new Set(["+", "-", "*", "/", "^"]);
@@ -30,8 +30,8 @@ function sign(op: "-" | "+" | "%", of: Node): Node {
  *
  * @throws NotTaken with the reason for what the kernel does not take in.
  */
-export function lower(tree: Parsed, cell: (at: ParsedCell) => Node): Part {
-  const part = (one: Parsed): Part => lower(one, cell);
+export function lower(tree: Parsed, cell: Home["cell"], own: Home["own"]): Part {
+  const part = (one: Parsed): Part => lower(one, cell, own);
   switch (tree.kind) {
     case "number":
       return plain(tree.value);
@@ -56,7 +56,7 @@ export function lower(tree: Parsed, cell: (at: ParsedCell) => Node): Part {
         operator(tree.op, left, right),
       );
     case "call":
-      return lowerCall(tree, { cell, part });
+      return lowerCall(tree, { cell, part, own });
     case "name":
     case "unreadable":
       return failure;

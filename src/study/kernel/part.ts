@@ -1,4 +1,5 @@
 import type { Parsed, ParsedCell } from "../../engine/parsed";
+import type { OwnCall } from "../../engine/plugin";
 import { blank, type Node } from "./node";
 
 /** A formula's part: one value, or a block of values row by row. */
@@ -11,6 +12,8 @@ export interface Block {
 export interface Home {
   readonly cell: (at: ParsedCell) => Node;
   readonly part: (tree: Parsed) => Part;
+  /** A function of the notebook's own; undefined for every other name. */
+  readonly own: (name: string) => OwnCall | undefined;
 }
 
 export type Call = Extract<Parsed, { kind: "call" }>;

@@ -34,6 +34,7 @@ export function programOf(chain: Chain, inputKinds?: readonly Kinds[]): Program 
   for (const { cell, value } of chain.fixed) nodes.set(cellKey(cell), plain(value));
   const node = (cell: ParsedCell): Node => nodes.get(cellKey(cell)) ?? blank;
 
+  const own = new Map(chain.own.map((one) => [one.name, one]));
   const steps: Program["steps"][number][] = [];
   let places = inputs.length;
   const settle = ({ cell, name }: ChainCell, found: Node): void => {
@@ -48,7 +49,7 @@ export function programOf(chain: Chain, inputKinds?: readonly Kinds[]): Program 
   };
   for (const formula of chain.formulas) {
     try {
-      const part = lower(formula.tree, node);
+      const part = lower(formula.tree, node, (name) => own.get(name));
       if (isBlock(part)) throw new NotTaken("its result spills over several cells");
       settle(formula, part);
     } catch (cause) {

@@ -1,0 +1,79 @@
+import { callFunction, inOrder } from "../../formula/call";
+import type { AnyDefinition } from "../../formula/definition";
+import { Fault } from "../../formula/fault";
+import { nameOnPage } from "../../notebook/cell-name";
+import { pageByName } from "../../notebook/model";
+import { part } from "../../notebook/own/function-page";
+import { literalText } from "../../notebook/own/limits-text";
+import type { OwnFunction } from "../../notebook/own/own-function";
+import { ownFunctions } from "../../notebook/own/own-functions";
+import { type Finding, found, type Severity } from "../finding";
+import type { Rule } from "../rule";
+import { definitionFindings } from "../units/definition";
+
+const name = "own-function";
+
+interface Said {
+  readonly severity: Severity;
+  readonly row: number;
+  readonly column: number;
+  readonly message: string;
+}
+
+type Example = AnyDefinition["examples"][number];
+
+/** What an example gives that is not what it says; undefined where it agrees. */
+function whyItFails(definition: AnyDefinition, { given, expect, within }: Example): string | undefined {
+  try {
+    const answer = callFunction(definition, inOrder(definition, given));
+    const agrees = typeof expect === "number" ? Math.abs(Number(answer) - expect) <= within : answer === expect;
+    if (agrees) return undefined;
+    const wanted = `${literalText(expect)}${within > 0 ? ` ± ${within}` : ""}`;
+    return `the example gives ${literalText(answer)} and says ${wanted}; mend the formula or the example`;
+  } catch (problem) {
+    if (!(problem instanceof Fault)) throw problem;
+    return `the example is refused: ${problem.sentence}`;
+  }
+}
+
+function saidOf({ name: fn, row, definition, mistake, exampleRows, withoutSource }: OwnFunction): Said[] {
+  if (mistake) return [{ severity: "error", row: mistake.row, column: part.part, message: mistake.sentence }];
+  if (!definition) return [];
+  const failing = definition.examples.flatMap((example, i): Said[] => {
+    const why = whyItFails(definition, example);
+    const line = exampleRows[i] ?? row;
+    return why ? [{ severity: "error", row: line, column: part.formula, message: `${fn}: ${why}` }] : [];
+  });
+  const units = definitionFindings(definition).map(
+    ({ level, message }): Said => ({ severity: level, row, column: part.name, message: `${fn}, ${message}` }),
+  );
+  const sources = withoutSource.map(
+    (line): Said => ({
+      severity: "warning",
+      row: line,
+      column: part.source,
+      message: `${fn}: no source is named; write where it comes from, or "common practice, no source: …"`,
+    }),
+  );
+  const none = `${fn} has no example that it is held to; add a row example`;
+  return [
+    ...failing,
+    ...units,
+    ...sources,
+    ...(definition.examples.length > 0 ? [] : [{ severity: "note", row, column: part.name, message: none } as const]),
+  ];
+}
+
+/** Mistakes in the functions that a notebook defines itself: what cannot be read, examples that fail, units, sources. */
+export const ownFunction: Rule = {
+  name,
+  about: "a function of the notebook's own with a mistake, an example that fails, units that do not fit, or no source",
+  find: ({ notebook }) =>
+    ownFunctions(notebook).flatMap((one): Finding[] => {
+      const page = pageByName(notebook, one.page);
+      if (!page) return [];
+      return saidOf(one).map(({ severity, row, column, message }) =>
+        found(name, severity, nameOnPage(page, row, column), message),
+      );
+    }),
+};
