@@ -17,4 +17,4 @@ export function familiesOf(notebook: Notebook): readonly Family[] {
 }
 
 /** What the functions that a notebook defines itself are called together. */
-export const ownFamily = "The notebook's own";
+const ownFamily = "The notebook's own";

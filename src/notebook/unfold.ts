@@ -96,13 +96,15 @@ function argumentRows(definition: AnyDefinition, calls: readonly CallText[]): Ar
 }
 
 /** The line before which the rows go: the row's own, or the page's end where a range would take them in. */
-function placeFor(notebook: Notebook, page: Page, row: number): number {
+function placeFor(notebook: Notebook, page: Page, row: number, isFilled: boolean): number {
   let place = row;
   for (const home of notebook.pages) {
     for (const [r, cells] of home.rows.entries()) {
       for (const [column, text] of cells.entries()) {
         if (!text.startsWith("=") || !text.includes(":")) continue;
-        for (const { page: name, from, to } of referencesOf(text)) {
+        // Counting what is blank does not see rows that are filled.
+        const read = isFilled ? text.replace(/COUNTBLANK\([^()"]*\)/gi, "") : text;
+        for (const { page: name, from, to } of referencesOf(read)) {
           if (!to || (name ?? home.name).toLowerCase() !== page.name.toLowerCase()) continue;
           if (from.row === undefined || to.row === undefined) {
             throw new Refusal(
@@ -158,7 +160,10 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
     throw new Refusal(say`Row ${row + 1} of ${page.name} does not call ${definition.name}; choose a row that does.`);
   const { rows, result } = unfold(definition);
   const args = argumentRows(definition, [...calls.values()]);
-  const place = placeFor(notebook, page, row);
+  const isFilled = calls.size === columnsOf(page) - firstOption;
+  const free = placeFor(notebook, page, row, isFilled);
+  // At the page's end they stand under a heading.
+  const place = free === row ? row : free + 1;
   const count = args.length + rows.length;
   const at = place === row ? row + count : row;
   const made = place === row ? insertRows(notebook, id, row, count) : notebook;
@@ -208,6 +213,8 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
       })),
     ];
   });
+  const title = textAt(page, row, lead.quantity) || definition.name;
+  const heading = place === row ? [] : [{ page: id, row: place - 1, column: lead.quantity, text: `${title}: steps` }];
   const results = [...moved].map(([column, call]) => {
     const text = textAt(pageOf(made, id), at, column);
     return {
@@ -217,5 +224,5 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
       text: `${text.slice(0, call.start)}${result(cellOf(column, call))}${text.slice(call.end)}`,
     };
   });
-  return { notebook: setCells(made, [...cells, ...results]), first: place, count, row: at };
+  return { notebook: setCells(made, [...heading, ...cells, ...results]), first: place, count, row: at };
 }

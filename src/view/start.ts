@@ -1,3 +1,4 @@
+import type { Notebook } from "../notebook/model";
 import { Tasks } from "./course/tasks";
 import { Desk } from "./desk";
 import { Clipboard } from "./edits/clipboard";
@@ -26,8 +27,8 @@ cells.className = "cells";
 cells.id = "cells";
 
 let grid: Grid | undefined;
-let functions: readonly KnownFunction[] = [];
-const knownNow = () => functions;
+let functions: (notebook: Notebook) => readonly KnownFunction[] = () => [];
+const knownNow = () => functions(desk.notebook);
 const side = new Side(() => shell.due());
 const offline = new Offline(() => shell.due());
 const wishes = wishesOf(desk, () => grid, keeper, side, offline);

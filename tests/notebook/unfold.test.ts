@@ -195,7 +195,8 @@ Sum,sum,mm,sum,=SUM(E4:E5),=SUM(F4:F5)
     const before = new LiveNotebook(notebook);
     const after = unfolded(notebook, 3, "OIL.HEAD");
     const live = new LiveNotebook(after.notebook);
-    expect([after.row, after.first]).toEqual([3, 6]);
+    expect([after.row, after.first]).toEqual([3, 7]);
+    expect(after.notebook.pages[0]?.rows[6]?.join()).toBe("Head: steps,,,,,");
     const sum = { page: notebook.pages[0]?.id ?? "", row: 5, column: firstOption };
     expect(live.value(sum)).toEqual(before.value(sum));
     expect(() => unfolded(sheetOf(supply.replace("SUM(E4:E5)", "SUM(E:E)")), 3, "OIL.HEAD")).toThrow(

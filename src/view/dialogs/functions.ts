@@ -11,6 +11,7 @@ import { closedCell, typeInto } from "../edits/type-into";
 import { foundIn } from "../functions/found";
 import { functionPage } from "../functions/function-page";
 import { openDialog } from "./dialog";
+import { addOwnFunction } from "./own-function";
 
 /** Why an example cannot go into the selected cell. */
 function whyNot(desk: Desk): string | undefined {
@@ -49,6 +50,8 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
   let wanted = "";
   let chosen = first ?? all[0]?.functions[0]?.name;
   let isInserted = false;
+  // Another dialog opens when this one is gone.
+  let then: (() => Promise<boolean>) | undefined;
   const done = openDialog(say`Named functions`, ({ update, close }) => {
     const found = foundIn(all, wanted);
     const shown = found.flatMap(({ name: family, functions }) => functions.map((one) => ({ family, one })));
@@ -59,6 +62,10 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
       isInserted = true;
       close();
       inBackground(typeInto(desk, page, [typed], say`example of ${picked?.one.name ?? ""} in ${cellName(block.from)}`));
+    };
+    const write = (copied?: AnyDefinition) => {
+      then = () => addOwnFunction(desk, copied);
+      close();
     };
     const look = (event: Event) => {
       wanted = (event.target as HTMLInputElement).value;
@@ -71,7 +78,7 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
     };
     const name = (one: AnyDefinition): TemplateResult => html`<li>
       <button type="button" tabindex=${one === picked?.one ? "0" : "-1"} aria-current=${one === picked?.one ? "true" : "false"} @click=${() => choose(one)}>
-        <b>${one.name}</b> <span>${said(one.title)}</span>
+        <b>${one.name}</b> <span>${said(one.title)}${one.ownOf === undefined ? "" : ` (${say`the notebook's own`})`}</span>
       </button>
     </li>`;
     const text = desk.page.rows[desk.block.from.row]?.[desk.block.from.column] ?? "";
@@ -80,6 +87,7 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
         <label>${say`Look for`} <input type="text" autofocus placeholder=${say`a name, an argument, a source`} .value=${wanted} @input=${look} @keydown=${walk} /></label>
         <p class="soft" role="status">${shown.length === total(all) ? counted(shown.length, "function") : say`${shown.length} of ${counted(total(all), "function")}`}</p>
         <p class="soft">${say`An example goes into ${cellName(desk.block.from)} on ${desk.page.name}${text ? say`, in the place of what stands there; undo brings that back` : ""}.`}</p>
+        <button type="button" ?disabled=${desk.closed !== undefined} @click=${() => write()}>${say`A function of your own …`}</button>
         <button type="button" @click=${close}>${say`Close`}</button>
       </div>
       <nav class="function-list" aria-label=${say`Functions by family`} @keydown=${walk}>
@@ -87,11 +95,12 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
         ${found.length === 0 ? html`<p>${say`No function says "${wanted}". Try one word of it, or a quantity such as "drop".`}</p>` : ""}
       </nav>
       <div class="function-text" tabindex="0" role="region" aria-label=${say`The chosen function`}>
-        ${picked ? functionPage(picked.one, picked.family, whyNot(desk) ?? insert) : ""}
+        ${picked ? functionPage(picked.one, picked.family, whyNot(desk) ?? insert, desk.closed === undefined ? () => write(picked.one) : undefined) : ""}
       </div>
     </div>`;
   });
-  return done.then(() => {
-    if (isInserted) toCells();
+  return done.then(async () => {
+    const isWritten = (await then?.()) ?? false;
+    if (isInserted || isWritten) toCells();
   });
 }

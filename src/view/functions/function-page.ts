@@ -79,15 +79,18 @@ export function functionPage(
   definition: AnyDefinition,
   family: string,
   insert: ((formula: string) => void) | string,
+  copy?: () => void,
 ): TemplateResult {
-  const { name, title, valid, caution, sources, examples } = definition;
-  const [first, ...more] = examples;
-  const numbers = explainCall(definition, inOrder(definition, first.given)).steps;
+  const { name, title, valid, caution, sources, examples, ownOf } = definition;
+  // A function of the notebook's own may have none.
+  const [first, ...more]: readonly Example[] = examples;
+  const numbers = first ? explainCall(definition, inOrder(definition, first.given)).steps : [];
   const put = typeof insert === "string" ? undefined : insert;
   const one = (each: Example) => example(definition, each, put ?? (() => undefined));
   return html`<article class="function" aria-labelledby="function-title">
     <h3 id="function-title">${said(title)}</h3>
-    <p class="soft">${said(family)}</p>
+    ${ownOf === undefined ? html`<p class="soft">${said(family)}</p>` : html`<p class="own-mark">${say`The notebook's own function, defined on page ${ownOf}`}</p>`}
+    ${copy ? html`<p><button type="button" @click=${copy}>${say`Copy under another name …`}</button></p>` : nothing}
     <p class="formula call">=${call(definition)}</p>
     <p>${say`Gives ${unitWord(resultUnit(definition))}.`}</p>
     ${caution ? html`<p class="care">${careMark}<span>${said(caution)}</span></p>` : nothing}
@@ -101,8 +104,12 @@ export function functionPage(
     <ul class="plain">${sources.map((source) => html`<li>${sourceLine(source)}</li>`)}</ul>
     <h4>${examples.length === 1 ? say`Worked example` : say`Worked examples`}</h4>
     ${typeof insert === "string" ? html`<p class="soft">${insert}</p>` : nothing}
-    <ul class="examples" ?inert=${!put}>${one(first)}</ul>
-    <details><summary>${say`${name}, the first example step by step`}</summary><ol class="steps">${numbers.map(stepLine)}</ol></details>
+    ${
+      first
+        ? html`<ul class="examples" ?inert=${!put}>${one(first)}</ul>
+            <details><summary>${say`${name}, the first example step by step`}</summary><ol class="steps">${numbers.map(stepLine)}</ol></details>`
+        : html`<p>${say`None; add a row example to its page.`}</p>`
+    }
     ${more.length > 0 ? html`<details><summary>${say`${more.length} more`}</summary><ul class="examples" ?inert=${!put}>${more.map(one)}</ul></details>` : nothing}
   </article>`;
 }

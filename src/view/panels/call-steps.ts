@@ -62,6 +62,7 @@ export function callSteps(
   return html`<section class="call">
     <h3>${title}${explanation?.result === undefined ? nothing : html`: ${shownValue(explanation.result, explanation.unit)}`}</h3>
     <p class="formula soft">${about ? html`<button type="button" class="quiet formula" title=${say`Look it up`} aria-haspopup="dialog" @click=${() => about(name)}>${name}</button>` : name}${used ? "" : say`, in a branch that is not taken now`}${unfold ? html` <button type="button" class="quiet" title=${say`Its steps as rows of plain formulas (Ctrl+Alt+U)`} @click=${() => unfold(name)}>${say`Unfold into rows`}</button>` : nothing}</p>
+    ${explanation?.ownOf === undefined ? nothing : html`<p class="own-mark">${say`The notebook's own function, page ${explanation.ownOf}`}</p>`}
     ${refusal ? html`<p class="short">${cornerMark} ${refusal}</p>` : nothing}
     ${
       explanation

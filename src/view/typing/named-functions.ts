@@ -1,8 +1,11 @@
 import { builtInNames } from "../../engine/engine";
 import { type Argument, allowed, defaultOf, words } from "../../formula/arguments";
+import type { AnyDefinition } from "../../formula/definition";
 import { catalogue } from "../../functions";
+import type { Notebook } from "../../notebook/model";
+import { ownDefinitions } from "../../notebook/own/own-functions";
 import { withDecimalSign } from "../../words/decimal-sign";
-import { said } from "../../words/say";
+import { said, say } from "../../words/say";
 import { unitText } from "../shown/unit-text";
 import { builtInFunctions } from "./built-in-functions";
 import type { KnownArgument, KnownFunction } from "./known-function";
@@ -20,13 +23,15 @@ function known(name: string, argument: Argument): KnownArgument {
   };
 }
 
-const named: readonly KnownFunction[] = catalogue.map(({ name, title, args }) => ({
+const knownFunction = ({ name, title, args, ownOf }: AnyDefinition): KnownFunction => ({
   name,
-  title: said(title),
+  title: ownOf === undefined ? said(title) : `${title} (${say`the notebook's own`})`,
   args: Object.entries(args).map(([argument, definition]) => known(argument, definition)),
   repeats: false,
   isNamed: true,
-}));
+});
+
+const named: readonly KnownFunction[] = catalogue.map(knownFunction);
 
 const described = new Set(builtInFunctions.map(({ name }) => name));
 
@@ -35,5 +40,10 @@ const others: readonly KnownFunction[] = builtInNames()
   .filter((name) => !described.has(name))
   .map((name) => ({ name, title: "", args: undefined, repeats: false, isNamed: false }));
 
-/** Everything that can be typed before a bracket. */
-export const knownFunctions: readonly KnownFunction[] = [...named, ...builtInFunctions, ...others];
+const shipped: readonly KnownFunction[] = [...named, ...builtInFunctions, ...others];
+
+/** Everything that can be typed before a bracket in a notebook. */
+export function knownFunctions(notebook: Notebook): readonly KnownFunction[] {
+  const own = ownDefinitions(notebook);
+  return own.length > 0 ? [...own.map(knownFunction), ...shipped] : shipped;
+}

@@ -2,6 +2,7 @@ import type { Catalogue } from "../catalogue";
 import { audit } from "./audit";
 import { course } from "./course";
 import { dialogs } from "./dialogs";
+import { functions } from "./functions";
 import { notebook } from "./notebook";
 import { screen } from "./screen";
 import { studies } from "./studies";
@@ -13,6 +14,7 @@ export const german: Catalogue = {
   ...audit,
   ...course,
   ...dialogs,
+  ...functions,
   ...notebook,
   ...screen,
   ...studies,
