@@ -15,7 +15,8 @@ function answer(one: (typeof catalogue)[number], given: readonly Given[]): unkno
   try {
     return callFunction(one, given);
   } catch (problem) {
-    if (problem instanceof Fault) return problem.sentence;
+    // A sentence that begins with the function says its own name.
+    if (problem instanceof Fault) return problem.sentence.replace(/^[A-Z.]+: /, "");
     throw problem;
   }
 }
@@ -42,10 +43,7 @@ describe("a copy of every shipped function under another name", () => {
       const random = seeded(i + 1);
       for (let n = 0; n < 30; n++) {
         const given = anyArguments(random, one, n % 3 === 0 ? 0.3 : 0);
-        const wanted = answer(one, given);
-        expect(answer(copy, given)).toEqual(
-          typeof wanted === "string" ? wanted.replaceAll(one.name, copy.name) : wanted,
-        );
+        expect(answer(copy, given)).toEqual(answer(one, given));
       }
       expect(definitionFindings(copy)).toEqual(definitionFindings(one));
       expect(copy.examples.map(({ given, expect: wanted, within }) => ({ given, wanted, within }))).toEqual(
