@@ -27,7 +27,9 @@ const parts: Readonly<Record<string, (quick: boolean) => void | Promise<void>>> 
   },
   kill: async (quick) => {
     const { killBench } = await import("./kill");
-    console.log(`\n== The browser killed\n\n${await killBench(quick ? 5 : 100)}`);
+    // `npm run bench kill 50` kills it so often.
+    const count = Number(process.argv.find((word) => /^\d+$/.test(word)) ?? (quick ? 5 : 100));
+    console.log(`\n== The browser killed\n\n${await killBench(count)}`);
   },
   audit: (quick) => {
     for (const name of notebooks)

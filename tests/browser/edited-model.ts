@@ -39,7 +39,8 @@ export function statesAfter(states: States, deed: Deed): States {
     deed.kind === "type"
       ? setCells(notebook, [{ page: page.id, row, column, text: deed.text }])
       : insertRows(notebook, page.id, row);
-  return [...states, after];
+  // What reads so already is no step.
+  return allText(after) === allText(notebook) ? states : [...states, after];
 }
 
 /** All files as one text, to be compared. */

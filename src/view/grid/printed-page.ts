@@ -1,5 +1,5 @@
 import type { LiveNotebook } from "../../notebook/live";
-import { isOptionPage, type Page, textAt } from "../../notebook/model";
+import { firstOption, isOptionPage, type Page, textAt } from "../../notebook/model";
 import type { Desk } from "../desk";
 import { firstLine } from "../desk";
 import { rowDecimals } from "../shown/row-decimals";
@@ -16,6 +16,7 @@ function printedTable(live: LiveNotebook, page: Page): HTMLTableElement {
     for (let column = 0; column < columns; column++) {
       const th = document.createElement("th");
       th.scope = "col";
+      if (column >= firstOption) th.className = "right";
       th.textContent = textAt(page, 0, column);
       head.append(th);
     }
