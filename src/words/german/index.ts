@@ -3,6 +3,7 @@ import { audit } from "./audit";
 import { course } from "./course";
 import { dialogs } from "./dialogs";
 import { functions } from "./functions";
+import { keeping } from "./keeping";
 import { notebook } from "./notebook";
 import { screen } from "./screen";
 import { studies } from "./studies";
@@ -15,6 +16,7 @@ export const german: Catalogue = {
   ...course,
   ...dialogs,
   ...functions,
+  ...keeping,
   ...notebook,
   ...screen,
   ...studies,
