@@ -1,6 +1,7 @@
 import { plainNumberOf } from "../engine/content";
 import { numberText } from "../formula/number-text";
 import { withDecimalSign } from "../words/decimal-sign";
+import { say } from "../words/say";
 import { listOf } from "./amount";
 import type { Scalar } from "./scalar";
 import { shownUnit } from "./shown";
@@ -24,14 +25,14 @@ export function readAllowance(text: string, unit: string): Allowance | string {
   const choices = listOf(text);
   if (choices) {
     const small = choices.map((choice) => choice.toLowerCase());
-    if (choices.length < 2 || choices.includes("")) return "give at least two choices with a semicolon between them";
-    return new Set(small).size < small.length ? "two choices are the same" : { kind: "choice", choices };
+    if (choices.length < 2 || choices.includes("")) return say`give at least two choices with a semicolon between them`;
+    return new Set(small).size < small.length ? say`two choices are the same` : { kind: "choice", choices };
   }
   if (text.trim() === "exact") return { kind: "exact" };
   const [, digits = "", mark = ""] = /^(\S+?)\s*(%|[^\d\s.].*)?$/.exec(text.trim()) ?? [];
   const value = plainNumberOf(digits);
   if (value === undefined || !(value > 0) || !["", "%", unit].includes(mark)) {
-    return `"${text}" does not say what is right; write 1 %, 3 ${unit}, exact, or one of fits; does not fit`;
+    return say`"${text}" does not say what is right; write 1 %, 3 ${unit}, exact, or one of fits; does not fit`;
   }
   return mark === "%" ? { kind: "share", share: value / 100 } : { kind: "size", size: value };
 }
@@ -79,14 +80,14 @@ export function asAsked(allowance: Allowance, value: Scalar): string {
 export function allowanceWords(allowance: Allowance, unit: string): string {
   switch (allowance.kind) {
     case "share":
-      return `${figuresFor(allowance.share)} figures or more; ${numberText(allowance.share * 100)} % either way is right`;
+      return say`${figuresFor(allowance.share)} figures or more; ${numberText(allowance.share * 100)} % either way is right`;
     case "size": {
       const of = shownUnit(unit);
-      return `to ${numberText(placeFor(allowance.size))}${of} or finer; ${numberText(allowance.size)}${of} either way is right`;
+      return say`to ${numberText(placeFor(allowance.size))}${of} or finer; ${numberText(allowance.size)}${of} either way is right`;
     }
     case "exact":
-      return "the exact number";
+      return say`the exact number`;
     case "choice":
-      return `one of: ${allowance.choices.join(" / ")}`;
+      return say`one of: ${allowance.choices.join(" / ")}`;
   }
 }

@@ -1,4 +1,5 @@
 import { plainNumberOf } from "../engine/content";
+import { say } from "../words/say";
 import type { Scalar } from "./scalar";
 
 /** What a number is drawn from: even steps between two ends, both of them possible, or a list. */
@@ -31,18 +32,19 @@ export function listOf(text: string): readonly string[] | undefined {
 export function readAmount(text: string): Amount | string {
   const list = listOf(text);
   if (list) {
-    if (list.length < 2 || list.includes("")) return "a list needs at least two entries with a semicolon between them";
-    if (new Set(list).size < list.length) return "the list names an entry twice";
+    if (list.length < 2 || list.includes(""))
+      return say`a list needs at least two entries with a semicolon between them`;
+    if (new Set(list).size < list.length) return say`the list names an entry twice`;
     return { kind: "list", choices: list.map((part) => plainNumberOf(part) ?? part) };
   }
   const [, first, last, by = "1"] = stepsText.exec(text.trim()) ?? [];
   if (first === undefined || last === undefined) {
-    return `"${text}" cannot be drawn from; write 18 to 30 by 0.5, or one of 35; 50; 70`;
+    return say`"${text}" cannot be drawn from; write 18 to 30 by 0.5, or one of 35; 50; 70`;
   }
   const [from, to, step] = [Number(first), Number(last), Number(by)];
   const steps = (to - from) / step;
-  if (!(step > 0) || !(steps >= 1)) return `"${text}" must rise by a step above 0`;
-  if (Math.abs(steps - Math.round(steps)) > 1e-9) return `"${text}": ${last} is not reached in steps of ${by}`;
+  if (!(step > 0) || !(steps >= 1)) return say`"${text}" must rise by a step above 0`;
+  if (Math.abs(steps - Math.round(steps)) > 1e-9) return say`"${text}": ${last} is not reached in steps of ${by}`;
   return {
     kind: "steps",
     from,

@@ -1,4 +1,5 @@
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import type { ClassEntry } from "./class-list";
 import type { Course } from "./course";
 import { type FileWishes, printTraineeFile } from "./trainee-file";
@@ -10,7 +11,7 @@ export const fileStem = (trainee: string): string => trainee.replace(/[^\p{L}\p{
 export function fileStems(entries: readonly ClassEntry[]): readonly string[] {
   const stems = entries.map(({ trainee }) => fileStem(trainee));
   const twice = entries.find((_, i) => stems.indexOf(stems[i] as string) < i);
-  if (twice) throw new Refusal(`${twice.trainee} would get the same file as another trainee; give another name.`);
+  if (twice) throw new Refusal(say`${twice.trainee} would get the same file as another trainee; give another name.`);
   return stems;
 }
 

@@ -1,5 +1,6 @@
 import type { Notebook } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import { taskKind } from "./kinds";
 import { readTask } from "./read-task";
 import type { Task } from "./task";
@@ -20,7 +21,9 @@ export function readCourse(notebook: Notebook): Course {
   const isTask = new Set(about.pages.filter((entry) => entry.kind === taskKind).map(({ file }) => file));
   const found = pages.filter(({ file }) => isTask.has(file));
   if (found.length === 0) {
-    throw new Refusal(`"${about.title}" has no tasks; give a page in notebook.json the field "kind": "${taskKind}".`);
+    throw new Refusal(
+      say`"${about.title}" has no tasks; give a page in notebook.json the field "kind": "${taskKind}".`,
+    );
   }
   const edition = about.settings?.edition;
   return {
@@ -53,5 +56,5 @@ export function taskBy(course: Course, wanted: string): Task {
   );
   if (task) return task;
   const there = course.tasks.map(({ number, title }) => `${number} ${title}`).join(", ");
-  throw new Refusal(`There is no task "${wanted}" (there are ${there}).`);
+  throw new Refusal(say`There is no task "${wanted}" (there are ${there}).`);
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { standsFor } from "./allowance";
 import type { AskedAnswer } from "./asked-task";
 import { namesIn } from "./names";
@@ -34,7 +35,7 @@ function markWords(numbers: Numbers, answer: Answer, typed: string, before: Read
   const choices = allowance.kind === "choice" ? allowance.choices : [];
   const choice = choices.find((one) => tidy(one) === tidy(typed));
   if (choice === undefined) {
-    return { kind: "unreadable", why: `"${typed.trim()}" is none of the choices (${choices.join(" / ")})` };
+    return { kind: "unreadable", why: say`"${typed.trim()}" is none of the choices (${choices.join(" / ")})` };
   }
   const mark = markValue(numbers, answer, choice);
   if (mark?.kind === "right") return mark;
@@ -94,7 +95,7 @@ function markNumber(numbers: Numbers, answer: Answer, typed: Typed, before: Read
   const mark = markValue(numbers, answer, value);
   if (mark?.kind === "right") return mark;
   if (other !== undefined && markValue(numbers, answer, other)?.kind === "right") {
-    return { kind: "unreadable", why: `the comma may part thousands or be the decimal sign (${other} or ${value})` };
+    return { kind: "unreadable", why: say`the comma may part thousands or be the decimal sign (${other} or ${value})` };
   }
   const right = scalarOf(numbers.worked.values.get(answer.name));
   const slip = typeof right === "number" ? slipOf(answer.allowance, value, right, figures) : undefined;
@@ -139,14 +140,14 @@ export function markWordsOf(mark: Mark): string {
     case "right":
       return "right";
     case "mistake":
-      return `not right: ${mark.title}. ${mark.advice}`;
+      return say`not right: ${mark.title}. ${mark.advice}`;
     case "carried":
-      return `follows from your own ${mark.from.join(" and ")}, which is not right`;
+      return say`follows from your own ${mark.from.join(" and ")}, which is not right`;
     case "wrong":
-      return "not right";
+      return say`not right`;
     case "blank":
       return "blank";
     case "unreadable":
-      return `cannot be read: ${mark.why}`;
+      return say`cannot be read: ${mark.why}`;
   }
 }

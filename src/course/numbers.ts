@@ -1,5 +1,6 @@
 import type { CellValue } from "../engine/value";
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import { canBeTold } from "./allowance";
 import { amountAt, countOf } from "./amount";
 import type { Course } from "./course";
@@ -31,9 +32,9 @@ export function scalarOf(value: CellValue | undefined): Scalar | undefined {
 /** The first condition of the page that drawn values break. */
 function broken(worked: Worked): string | undefined {
   for (const [{ row, why }, value] of worked.requirements) {
-    if (value.kind === "error") return `row ${row}: ${value.sentence}`;
-    if (value.kind !== "flag") return `row ${row}: the condition is neither TRUE nor FALSE`;
-    if (!value.value) return `row ${row}: ${why || "the condition does not hold"}`;
+    if (value.kind === "error") return say`row ${row}: ${value.sentence}`;
+    if (value.kind !== "flag") return say`row ${row}: the condition is neither TRUE nor FALSE`;
+    if (!value.value) return say`row ${row}: ${why || say`the condition does not hold`}`;
   }
   return undefined;
 }
@@ -42,8 +43,8 @@ function broken(worked: Worked): string | undefined {
 function failed(task: Task, worked: Worked): string | undefined {
   for (const { row, name } of [...task.made, ...task.way]) {
     const value = worked.values.get(name);
-    if (value?.kind === "error") return `row ${row}: ${value.sentence}`;
-    if (scalarOf(value) === undefined) return `row ${row}: ${name} is neither a number nor a text`;
+    if (value?.kind === "error") return say`row ${row}: ${value.sentence}`;
+    if (scalarOf(value) === undefined) return say`row ${row}: ${name} is neither a number nor a text`;
   }
   return undefined;
 }
@@ -94,7 +95,7 @@ export function numbersTried(task: Task, trainee: string, drawn: ReadonlyMap<str
  */
 export function numbersFor(course: Course, task: Task, typed: string): Numbers {
   const trainee = traineeId(typed);
-  if (trainee === "") throw new Refusal("A trainee needs a number or a name.");
+  if (trainee === "") throw new Refusal(say`A trainee needs a number or a name.`);
   const draw = drawsFor(course.edition, task.file, trainee);
   let best: Numbers | undefined;
   let last = "";
@@ -109,5 +110,7 @@ export function numbersFor(course: Course, task: Task, typed: string): Numbers {
     if (!best || numbers.hidden.size < best.hidden.size) best = numbers;
   }
   if (best) return best;
-  throw new Refusal(`${task.file}: ${mostDraws} draws gave no numbers that the page allows; the last broke ${last}.`);
+  throw new Refusal(
+    say`${task.file}: ${mostDraws} draws gave no numbers that the page allows; the last broke ${last}.`,
+  );
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { allowanceWords, asAsked } from "./allowance";
 import { givenIn, questionOf } from "./asked";
 import type { Course } from "./course";
@@ -16,10 +17,10 @@ const text = (line: string): Block => ({ kind: "text", text: line });
 const heading = (line: string): Block => ({ kind: "heading", text: line });
 
 const titles: Readonly<Record<Exclude<TextPart, "question" | "hint">, string>> = {
-  rule: "The rule",
-  source: "Where it comes from",
-  beyond: "What may not be concluded",
-  caution: "Careful",
+  rule: say`The rule`,
+  source: say`Where it comes from`,
+  beyond: say`What may not be concluded`,
+  caution: say`Careful`,
 };
 
 function taught({ task }: Numbers): Block[] {
@@ -29,10 +30,10 @@ function taught({ task }: Numbers): Block[] {
 }
 
 function top(course: Course, { task, trainee }: Numbers, what: string): Block[] {
-  const edition = course.edition === "" ? "" : `, edition ${course.edition}`;
+  const edition = course.edition === "" ? "" : say`, edition ${course.edition}`;
   return [
-    { kind: "title", text: `Task ${task.number}: ${task.title}` },
-    text(`${course.title}${edition}. ${what} for ${trainee}.`),
+    { kind: "title", text: say`Task ${task.number}: ${task.title}` },
+    text(say`${course.title}${edition}. ${what} for ${trainee}.`),
   ];
 }
 
@@ -40,7 +41,7 @@ const asked = (numbers: Numbers): Block[] => [
   ...questionOf(numbers).map(text),
   {
     kind: "table",
-    header: ["Given", "Value"],
+    header: [say`Given`, say`Value`],
     rows: givenIn(numbers).map(({ about, unit, value }) => [about, shown(value, unit)]),
   },
 ];
@@ -54,20 +55,20 @@ export function taskSheet(course: Course, numbers: Numbers, hints = 0): readonly
   const { task } = numbers;
   const given = task.texts.hint.slice(0, hints);
   return [
-    ...top(course, numbers, "Task sheet"),
+    ...top(course, numbers, say`Task sheet`),
     ...asked(numbers),
     {
       kind: "table",
-      header: ["Asked", "How exactly", "Your answer"],
+      header: [say`Asked`, say`How exactly`, say`Your answer`],
       rows: task.answers.map(({ about, unit, allowance }) => [
         about,
         allowanceWords(allowance, unit),
         `${".".repeat(16)}${allowance.kind === "choice" ? "" : shown(0, unit).slice(1)}`,
       ]),
     },
-    ...(given.length === 0 ? [] : [heading("Hints"), { kind: "list", items: given } as const]),
+    ...(given.length === 0 ? [] : [heading(say`Hints`), { kind: "list", items: given } as const]),
     ...taught(numbers),
-    text("A planning aid. The boat's and the equipment's builder, local codes and licensed practice decide."),
+    text(say`A planning aid. The boat's and the equipment's builder, local codes and licensed practice decide.`),
   ];
 }
 
@@ -96,11 +97,11 @@ const stepBlocks = (step: WorkingStep): Block[] => [
 export function solutionSheet(course: Course, numbers: Numbers): readonly Block[] {
   const { task, worked, hidden } = numbers;
   return [
-    ...top(course, numbers, "Solution"),
+    ...top(course, numbers, say`Solution`),
     ...asked(numbers),
     {
       kind: "table",
-      header: ["Asked", "Right answer", "What counts as right"],
+      header: [say`Asked`, say`Right answer`, say`What counts as right`],
       rows: task.answers.map(({ name, about, unit, allowance }) => {
         const value = scalarOf(worked.values.get(name)) ?? "";
         const rounded = asAsked(allowance, value);
@@ -108,20 +109,20 @@ export function solutionSheet(course: Course, numbers: Numbers): readonly Block[
         return [about, words, allowanceWords(allowance, unit)];
       }),
     },
-    heading("The way to it"),
+    heading(say`The way to it`),
     ...workingOf(numbers).flatMap(stepBlocks),
-    heading("Mistakes with a name"),
+    heading(say`Mistakes with a name`),
     {
       kind: "table",
-      header: ["Answer", "Mistake", "Comes to", "Advice"],
+      header: [say`Answer`, say`Mistake`, say`Comes to`, say`Advice`],
       rows: mistakesOf(task).map((mistake) => {
         const value = scalarOf(worked.mistakes.get(mistake));
         const unit = task.answers.find(({ name }) => name === mistake.of)?.unit ?? "";
-        const comesTo = hidden.has(mistake) || value === undefined ? "cannot be told here" : shown(value, unit);
+        const comesTo = hidden.has(mistake) || value === undefined ? say`cannot be told here` : shown(value, unit);
         return [mistake.of, mistake.title, comesTo, mistake.advice];
       }),
     },
-    heading("Hints, in order"),
+    heading(say`Hints, in order`),
     { kind: "list", items: task.texts.hint },
     ...taught(numbers),
   ];

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { type Allowance, figuresFor, placeFor, reach } from "./allowance";
 
 /** A slip of the pen that any task may meet. */
@@ -7,13 +8,13 @@ export interface Slip {
 }
 
 const roundedTooFar: Slip = {
-  title: "rounded too far",
-  advice: "The way is right; give more figures.",
+  title: say`rounded too far`,
+  advice: say`The way is right; give more figures.`,
 };
 
 const powerOfTen: Slip = {
-  title: "a power of ten off",
-  advice: "The figures are right; look at the decimal point and at the units (mm and m, mΩ and Ω, g and kg).",
+  title: say`a power of ten off`,
+  advice: say`The figures are right; look at the decimal point and at the units (mm and m, mΩ and Ω, g and kg).`,
 };
 
 const mostPower = 6;

@@ -2,6 +2,7 @@ import { isFormula } from "../engine/content";
 import type { Notebook } from "../notebook/model";
 import { referencesOf } from "../notebook/references";
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import { taskKind } from "./kinds";
 
 /** Whether a notebook holds tasks with their solutions. */
@@ -22,7 +23,8 @@ export function keepTasksUnread(before: Notebook, after: Notebook): void {
       row.forEach((text, c) => {
         if (!isFormula(text) || old?.rows[r]?.[c] === text) return;
         const read = referencesOf(text).find((one) => one.page !== undefined && tasks.has(one.page.toLowerCase()));
-        if (read) throw new Refusal(`${read.page} holds a task: on the trainee's side no formula reads its cells.`);
+        if (read)
+          throw new Refusal(say`${read.page ?? ""} holds a task: on the trainee's side no formula reads its cells.`);
       });
     });
   }

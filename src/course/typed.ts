@@ -1,5 +1,6 @@
 import { convertUnit } from "../units/convert";
 import { decimalSign } from "../words/decimal-sign";
+import { say } from "../words/say";
 import { shownUnit } from "./shown";
 
 /** What a trainee typed for a number. */
@@ -70,7 +71,7 @@ export function readTyped(text: string, unit: string): Typed {
   if (plain === "") return { kind: "blank" };
   const [, sign = "", whole = "", rest = "", power = "0", tail = ""] = written.exec(plain) ?? [];
   const digits = readDigits(whole.trim(), rest);
-  if (!digits) return { kind: "text", why: `"${plain}" is no number` };
+  if (!digits) return { kind: "text", why: say`"${plain}" is no number` };
   const scale = (sign === "-" ? -1 : 1) * 10 ** Number(power);
   const figures = figuresIn(digits.digits);
   const from = unitSigns.reduce((name, [mark, word]) => name.replace(mark, word), tail.trim());
@@ -79,7 +80,7 @@ export function readTyped(text: string, unit: string): Typed {
     from === "" || from === unit || (unit === "1" && !/%/.test(from)) ? value : convertUnit(value, from, unit);
   const value = convert(digits.value * scale);
   if (typeof value === "string" || !Number.isFinite(value)) {
-    return { kind: "text", why: `"${plain}" is not given in${shownUnit(unit) || " a plain number"}` };
+    return { kind: "text", why: say`"${plain}" is not given in${shownUnit(unit) || say` a plain number`}` };
   }
   if (digits.other === undefined) return { kind: "number", value, figures };
   const other = convert(digits.other * scale);

@@ -1,5 +1,6 @@
 import { scalePoint } from "d3-scale";
 import { line as curve } from "d3-shape";
+import { say } from "../words/say";
 import { bottomAxis, leftAxis, roundScale } from "./draw/axis";
 import { ink, soft } from "./draw/ink";
 import { text } from "./draw/letters";
@@ -34,7 +35,7 @@ const height = 214;
 
 /** One answer over one input while everything else stays: a curve over numbers, dots over names. */
 export function answerOverInput(input: AnswerOverInputInput): Figure {
-  const title = `${input.answer.words} over ${input.input.words}`;
+  const title = say`${input.answer.words} over ${input.input.words}`;
   return figure(title, () => {
     need({ answer: input.now.y });
     return drawCurve(title, input);
@@ -64,9 +65,9 @@ function drawCurve(title: string, { answer, input, points, now, isStepped }: Ans
   const isRight = at.x > (left + right) / 2;
   const ends = [known[0], known.at(-1)].filter((point) => point !== undefined);
   const says = [
-    `At ${input.write(now.x)} it is ${answer.write(now.y)}.`,
-    ...ends.map((point) => `At ${input.write(point.x)} it would be ${answer.write(point.y)}.`),
-    "Everything else stays as it is.",
+    say`At ${input.write(now.x)} it is ${answer.write(now.y)}.`,
+    ...ends.map((point) => say`At ${input.write(point.x)} it would be ${answer.write(point.y)}.`),
+    say`Everything else stays as it is.`,
   ].join(" ");
   return sheet({
     title,

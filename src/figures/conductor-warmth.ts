@@ -1,5 +1,6 @@
 import { line as curve } from "d3-shape";
 import { conductorWarm } from "../functions/conductor/warm";
+import { say } from "../words/say";
 import { bottomAxis, leftAxis, roundScale } from "./draw/axis";
 import { holds, short, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -31,7 +32,7 @@ export interface ConductorWarmthInput {
   readonly most: number;
 }
 
-const title = "Conductor's temperature over two runs";
+const title = say`Conductor's temperature over two runs`;
 const column = 264;
 const points = 60;
 
@@ -67,22 +68,22 @@ function drawWarmth(input: ConductorWarmthInput) {
     { value: rated, pen: { width: 0.8, dash: "2 3" } },
   ].map(({ value, pen }) => line({ x: 34, y: y(value) }, { x: right, y: y(value) }, pen));
   const words: Note[] = [
-    { at: { x: right, y: y(most) }, says: `lowest limit ${withUnit(most, "°C")}` },
-    { at: { x: right, y: y(rated) }, says: `table's limit ${withUnit(rated, "°C")}` },
+    { at: { x: right, y: y(most) }, says: say`lowest limit ${withUnit(most, "°C")}` },
+    { at: { x: right, y: y(rated) }, says: say`table's limit ${withUnit(rated, "°C")}` },
     {
       at: { x: x(end), y: y(second) },
-      says: `second run ${withUnit(second, "°C")}${enough ? ": holds" : ": too hot"}`,
+      says: say`second run ${withUnit(second, "°C")}${enough ? say`: holds` : say`: too hot`}`,
       fill: enough ? holds : short,
       strong: !enough,
     },
-    { at: { x: x(input.seconds), y: y(first) }, says: `first run ${withUnit(first, "°C")}` },
+    { at: { x: x(input.seconds), y: y(first) }, says: say`first run ${withUnit(first, "°C")}` },
   ];
   const width = sheetWidth - column;
   const lowest = Math.max(bottom + 30, notesHeight(words, width) + 10);
   const says = [
-    `One conductor of ${withUnit(area, "mm²")} at ${withUnit(current, "A")}, starting from ${withUnit(ambient, "°C")}.`,
-    `After the longest run of ${withUnit(input.seconds, "s")} ${withUnit(first, "°C")}, after a second one straight on ${withUnit(second, "°C")}.`,
-    `Lowest limit along the run ${withUnit(most, "°C")}: ${enough ? "holds" : "falls short"}; limit of the table ${withUnit(rated, "°C")}.`,
+    say`One conductor of ${withUnit(area, "mm²")} at ${withUnit(current, "A")}, starting from ${withUnit(ambient, "°C")}.`,
+    say`After the longest run of ${withUnit(input.seconds, "s")} ${withUnit(first, "°C")}, after a second one straight on ${withUnit(second, "°C")}.`,
+    say`Lowest limit along the run ${withUnit(most, "°C")}: ${enough ? say`holds` : say`falls short`}; limit of the table ${withUnit(rated, "°C")}.`,
   ].join(" ");
   return sheet({
     title,
@@ -99,7 +100,7 @@ function drawWarmth(input: ConductorWarmthInput) {
       notes(words, { x: column, top: 8, bottom: lowest, width }),
       text(
         { x: 4, y: lowest + 10 },
-        `${shown(area)} mm² at ${withUnit(current, "A")}, from ${withUnit(ambient, "°C")}; runs of ${withUnit(input.seconds, "s")}`,
+        say`${shown(area)} mm² at ${withUnit(current, "A")}, from ${withUnit(ambient, "°C")}; runs of ${withUnit(input.seconds, "s")}`,
         { fill: soft },
       ),
     ],

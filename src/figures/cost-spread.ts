@@ -1,5 +1,6 @@
 import { area, line as curve } from "d3-shape";
 import { hoursAt } from "../functions/hours/at";
+import { say } from "../words/say";
 import { bottomAxis, roundScale } from "./draw/axis";
 import { cut, soft } from "./draw/ink";
 import { text } from "./draw/letters";
@@ -25,7 +26,7 @@ export interface CostSpreadInput {
   readonly shareContingency: number;
 }
 
-const title = "Cost: how it may spread";
+const title = say`Cost: how it may spread`;
 const reach = 3.2;
 
 /** The normal distribution of the cost, filled up to the figure with contingency. */
@@ -54,15 +55,15 @@ function drawSpread({ base, mean, spread, shareMiddle, shareContingency }: CostS
   const name = (share: number) => `P${shown(share * 100, (share * 100) % 1 === 0 ? 0 : 1)}`;
   const place = (cost: number) => ({ x: x(cost), y: bottom });
   const list: Note[] = [
-    { at: place(base), says: `likely lines added up ${shown(base)}` },
+    { at: place(base), says: say`likely lines added up ${shown(base)}` },
     { at: place(middle), says: `${name(shareMiddle)} ${shown(middle)}`, strong: true },
     { at: place(contingency), says: `${name(shareContingency)} ${shown(contingency)}`, strong: true },
   ];
   const words = bottom + 46;
   const says = [
-    `Cost before mark-up and tax, mean ${shown(mean)}, one standard deviation ${shown(spread)}, taken as a normal distribution.`,
-    `${name(shareMiddle)} ${shown(middle)}: ${percent(shareMiddle)} of such jobs cost no more; ${name(shareContingency)} ${shown(contingency)}: ${percent(shareContingency)} cost no more.`,
-    `The likely lines added up are ${shown(base)}.`,
+    say`Cost before mark-up and tax, mean ${shown(mean)}, one standard deviation ${shown(spread)}, taken as a normal distribution.`,
+    say`${name(shareMiddle)} ${shown(middle)}: ${percent(shareMiddle)} of such jobs cost no more; ${name(shareContingency)} ${shown(contingency)}: ${percent(shareContingency)} cost no more.`,
+    say`The likely lines added up are ${shown(base)}.`,
   ].join(" ");
   return sheet({
     title,
@@ -77,7 +78,7 @@ function drawSpread({ base, mean, spread, shareMiddle, shareContingency }: CostS
       ),
       line({ x: x(base), y: bottom }, { x: x(base), y: height(bell(base)) }, { width: 1, dash: "3 3" }),
       hangingNotes(list, words, bottom + 21),
-      text({ x: 4, y: 12 }, `money before mark-up and tax; mean ${shown(mean)}, spread ${shown(spread)}`, {
+      text({ x: 4, y: 12 }, say`money before mark-up and tax; mean ${shown(mean)}, spread ${shown(spread)}`, {
         fill: soft,
       }),
     ],

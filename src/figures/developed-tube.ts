@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { soft } from "./draw/ink";
 import { text } from "./draw/letters";
 import { mm, shown } from "./draw/number";
@@ -8,7 +9,7 @@ import { type TrimInput, trimPoints } from "./trim-points";
 import { trimTable } from "./trim-table";
 import { unrolled } from "./unrolled";
 
-const title = "Tube end unrolled, with its cut line";
+const title = say`Tube end unrolled, with its cut line`;
 
 /** The outside of the tube laid flat from its top, outboard is up, with the points of the trim table. */
 export function developedTube(input: TrimInput): Figure {
@@ -25,9 +26,9 @@ function drawTube(input: TrimInput) {
   const table = trimTable(points, view.bottom + 40);
   const foot = view.bottom + 40 + table.height;
   const says = [
-    `Outside of the tube laid flat from its top, outboard is up, to scale; ${mm(girth)} round an outside diameter of ${mm(input.outside)}.`,
-    `Cut line against the mean at 24 points, ${shown(girth / 24, 1)} mm apart, in mm: ${points.map(({ number, trim }) => `${number}: ${shown(trim, 1)}`).join(", ")}.`,
-    "Point 1 is the top, 7 forward, 13 the bottom, 19 aft.",
+    say`Outside of the tube laid flat from its top, outboard is up, to scale; ${mm(girth)} round an outside diameter of ${mm(input.outside)}.`,
+    say`Cut line against the mean at 24 points, ${shown(girth / 24, 1)} mm apart, in mm: ${points.map(({ number, trim }) => `${number}: ${shown(trim, 1)}`).join(", ")}.`,
+    say`Point 1 is the top, 7 forward, 13 the bottom, 19 aft.`,
   ].join(" ");
   return sheet({
     title,
@@ -36,7 +37,7 @@ function drawTube(input: TrimInput) {
     content: [
       ...view.content,
       table.svg,
-      text({ x: 8, y: foot }, `point and mm outboard of the mean; ${shown(girth / 24, 1)} mm from point to point`, {
+      text({ x: 8, y: foot }, say`point and mm outboard of the mean; ${shown(girth / 24, 1)} mm from point to point`, {
         fill: soft,
       }),
     ],

@@ -1,4 +1,5 @@
 import { Fault } from "../formula/fault";
+import { say } from "../words/say";
 
 /** A figure as SVG text, and the same numbers in words. */
 export interface Drawing {
@@ -28,6 +29,6 @@ export function figure(title: string, make: () => Omit<Drawing, "title">): Figur
     return { title, ...make() };
   } catch (problem) {
     if (!(problem instanceof Fault)) throw problem;
-    return { title, sentence: `Not drawn. ${problem.sentence}.` };
+    return { title, sentence: say`Not drawn. ${problem.sentence}.` };
   }
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { bottomAxis, roundScale } from "./draw/axis";
 import { cut, holds, short, soft } from "./draw/ink";
 import { text } from "./draw/letters";
@@ -20,7 +21,7 @@ export interface FuseWindowInput {
   readonly fuse: number;
 }
 
-const title = "Window for the fuse";
+const title = say`Window for the fuse`;
 
 /** The bar from the running current to the most that the conductor allows, and where the fuse lies. */
 export function fuseWindow(input: FuseWindowInput): Figure {
@@ -49,21 +50,21 @@ function drawWindow({ current, carry, share, fuse }: FuseWindowInput) {
       { width: 1, fill },
     );
   const word = fits
-    ? `fuse of ${withUnit(fuse, "A")} lies inside: holds`
+    ? say`fuse of ${withUnit(fuse, "A")} lies inside: holds`
     : !open
-      ? "no window: the conductor is too small for the current"
+      ? say`no window: the conductor is too small for the current`
       : fuse < current
-        ? `fuse is ${withUnit(current - fuse, "A")} below the running current: short`
-        : `fuse is ${withUnit(fuse - most, "A")} above the most allowed: short`;
+        ? say`fuse is ${withUnit(current - fuse, "A")} below the running current: short`
+        : say`fuse is ${withUnit(fuse - most, "A")} above the most allowed: short`;
   const at = (value: number) => ({ x: x(value), y: bottom });
   const list: Note[] = [
-    { at: at(current), says: `running ${withUnit(current, "A")}` },
-    { at: at(carry), says: `conductor carries ${withUnit(carry, "A")}` },
-    { at: at(fuse), says: `fuse ${withUnit(fuse, "A")}`, strong: true, fill: fits ? holds : short },
-    { at: at(most), says: `most ${withUnit(most, "A")}, ${shown(share * 100)} % of that` },
+    { at: at(current), says: say`running ${withUnit(current, "A")}` },
+    { at: at(carry), says: say`conductor carries ${withUnit(carry, "A")}` },
+    { at: at(fuse), says: say`fuse ${withUnit(fuse, "A")}`, strong: true, fill: fits ? holds : short },
+    { at: at(most), says: say`most ${withUnit(most, "A")}, ${shown(share * 100)} % of that` },
   ];
   const says = [
-    `Running current ${withUnit(current, "A")}, conductor carries ${withUnit(carry, "A")}, most fuse ${withUnit(most, "A")}, ${shown(share * 100)} % of that, fuse ${withUnit(fuse, "A")}.`,
+    say`Running current ${withUnit(current, "A")}, conductor carries ${withUnit(carry, "A")}, most fuse ${withUnit(most, "A")}, ${shown(share * 100)} % of that, fuse ${withUnit(fuse, "A")}.`,
     `${word.charAt(0).toUpperCase()}${word.slice(1)}.`,
   ].join(" ");
   const axis = 124;
@@ -91,7 +92,7 @@ function drawWindow({ current, carry, share, fuse }: FuseWindowInput) {
       line({ x: x(fuse), y: top }, { x: x(fuse), y: bottom }, { width: 2.4, stroke: fits ? holds : short }),
       hangingNotes(list, bottom + 18, bottom),
       text({ x: 4, y: 12 }, word, { fill: fits ? holds : short, strong: !fits }),
-      text({ x: 4, y: axis + 28 }, "bar: from the running current to the most allowed", { fill: soft }),
+      text({ x: 4, y: axis + 28 }, say`bar: from the running current to the most allowed`, { fill: soft }),
     ],
   });
 }

@@ -1,4 +1,5 @@
 import { tunnelHoleLength } from "../functions/tunnel/hole-length";
+import { say } from "../words/say";
 import { levelDimension } from "./draw/dimension";
 import { cut, holds, short, soft } from "./draw/ink";
 import { text } from "./draw/letters";
@@ -24,7 +25,7 @@ export interface GroundOutlineInput extends HoleSquareInput {
   readonly bulkhead: number;
 }
 
-const title = "Bevel and plies on the hull, and what stands near";
+const title = say`Bevel and plies on the hull, and what stands near`;
 const column = 240;
 
 /** Hole, bevel outside and longest ply inside, seen square to the skin, against the nearest frame and bulkhead. */
@@ -71,25 +72,25 @@ function drawOutline(input: GroundOutlineInput, long: number) {
   const stand = (x: number): string => line(at(x, -most), at(x, most), { width: 3, stroke: soft });
   const clear = (name: string, distance: number, room: number, place: Point): Note => ({
     at: place,
-    says: `${name} ${mm(distance)}: ${room >= 0 ? `clear by ${mm(room)}` : `in the way by ${mm(-room)}`}`,
+    says: `${name} ${mm(distance)}: ${room >= 0 ? say`clear by ${mm(room)}` : say`in the way by ${mm(-room)}`}`,
     fill: room >= 0 ? holds : short,
     strong: room < 0,
   });
   const list: Note[] = [
-    clear("frame", frame, frameClear, at(Math.min(frame, right), most * 0.8)),
-    clear("bulkhead", bulkhead, bulkheadClear, at(Math.max(-bulkhead, left), -most * 0.9)),
-    { at: at(0, input.outside * 0.5), says: "hole" },
-    { at: at(0, -(input.outside / 2 + bevel * 0.97)), says: `bevel outside ${mm(bevel)}` },
-    { at: at(0, input.outside / 2 + leg), says: `longest leg inside ${mm(leg)}` },
+    clear(say`frame`, frame, frameClear, at(Math.min(frame, right), most * 0.8)),
+    clear(say`bulkhead`, bulkhead, bulkheadClear, at(Math.max(-bulkhead, left), -most * 0.9)),
+    { at: at(0, input.outside * 0.5), says: say`hole` },
+    { at: at(0, -(input.outside / 2 + bevel * 0.97)), says: say`bevel outside ${mm(bevel)}` },
+    { at: at(0, input.outside / 2 + leg), says: say`longest leg inside ${mm(leg)}` },
   ];
   const width = sheetWidth - column;
   const first = Math.max(bottom + 18, notesHeight(list, width) + 38);
   const lowest = first + 18 + 6;
   const says = [
-    "Seen square to the skin, to scale. The frame is drawn on the right and the bulkhead on the left; only their distance from the axis is known.",
-    `Ground outline ${mm(2 * reachOut)} across at its widest, bevel ${mm(bevel)}; plies inside reach ${mm(reachIn)} from the axis, longest leg ${mm(leg)}.`,
-    `Nearest frame ${mm(frame)} from the axis: ${frameClear >= 0 ? `clear by ${mm(frameClear)}` : `in the way by ${mm(-frameClear)}`}.`,
-    `Nearest bulkhead ${mm(bulkhead)}: ${bulkheadClear >= 0 ? `clear by ${mm(bulkheadClear)}` : `in the way by ${mm(-bulkheadClear)}`}.`,
+    say`Seen square to the skin, to scale. The frame is drawn on the right and the bulkhead on the left; only their distance from the axis is known.`,
+    say`Ground outline ${mm(2 * reachOut)} across at its widest, bevel ${mm(bevel)}; plies inside reach ${mm(reachIn)} from the axis, longest leg ${mm(leg)}.`,
+    say`Nearest frame ${mm(frame)} from the axis: ${frameClear >= 0 ? say`clear by ${mm(frameClear)}` : say`in the way by ${mm(-frameClear)}`}.`,
+    say`Nearest bulkhead ${mm(bulkhead)}: ${bulkheadClear >= 0 ? say`clear by ${mm(bulkheadClear)}` : say`in the way by ${mm(-bulkheadClear)}`}.`,
   ].join(" ");
   return sheet({
     title,
@@ -111,7 +112,7 @@ function drawOutline(input: GroundOutlineInput, long: number) {
         to: at(reachOut, 0).x,
         y: first,
         starts: [at(0, 0).y, at(0, 0).y],
-        says: `ground ${mm(2 * reachOut)} across`,
+        says: say`ground ${mm(2 * reachOut)} across`,
         right: sheetWidth,
       }),
       levelDimension({
@@ -119,10 +120,10 @@ function drawOutline(input: GroundOutlineInput, long: number) {
         to: at(reachIn, 0).x,
         y: first + 18,
         starts: [first, at(0, 0).y],
-        says: `plies to ${mm(reachIn)}`,
+        says: say`plies to ${mm(reachIn)}`,
         right: sheetWidth,
       }),
-      text({ x: 4, y: 11 }, "side of frame and bulkhead not said", { fill: soft }),
+      text({ x: 4, y: 11 }, say`side of frame and bulkhead not said`, { fill: soft }),
       notes(list, { x: column, top: 18, bottom: first - 16, width }),
     ],
   });

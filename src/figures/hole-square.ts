@@ -1,6 +1,7 @@
 import { tunnelHoleArea } from "../functions/tunnel/hole-area";
 import { tunnelHoleEdge } from "../functions/tunnel/hole-edge";
 import { tunnelHoleLength } from "../functions/tunnel/hole-length";
+import { say } from "../words/say";
 import { radians, tangent } from "./angle";
 import { dimensionLine } from "./draw/dimension";
 import { soft } from "./draw/ink";
@@ -24,7 +25,7 @@ export interface HoleSquareInput {
   readonly flare: number;
 }
 
-const title = "Hole in the hull, seen square to the skin";
+const title = say`Hole in the hull, seen square to the skin`;
 const column = 236;
 
 /**
@@ -82,25 +83,27 @@ function drawHole(input: HoleSquareInput, hole: { long: number; edge: number; ar
   const long = holePoint(input, steep);
   const tilt = (Math.atan2(long.x, long.y) * 180) / Math.PI;
   const lean =
-    Math.abs(tilt) < 0.05 ? "upright" : `${shown(Math.abs(tilt), 1)}° ${tilt < 0 ? "aft" : "forward"} of upright`;
+    Math.abs(tilt) < 0.05
+      ? say`upright`
+      : say`${shown(Math.abs(tilt), 1)}° ${tilt < 0 ? say`aft` : say`forward`} of upright`;
   const list: Note[] = [
     {
       at: { x: ends[0].x * 0.75 + ends[1].x * 0.25, y: ends[0].y * 0.75 + ends[1].y * 0.25 },
-      says: `long axis ${mm(hole.long)}`,
+      says: say`long axis ${mm(hole.long)}`,
     },
     {
       at: { x: ends[2].x * 0.75 + ends[3].x * 0.25, y: ends[2].y * 0.75 + ends[3].y * 0.25 },
-      says: `short axis ${mm(outside)}`,
+      says: say`short axis ${mm(outside)}`,
     },
-    { at: at(holePoint(input, 130).x, holePoint(input, 130).y), says: `edge ${mm(hole.edge)}` },
+    { at: at(holePoint(input, 130).x, holePoint(input, 130).y), says: say`edge ${mm(hole.edge)}` },
   ];
   const width = sheetWidth - column;
   const lowest = Math.max(bottom + 4, notesHeight(list, width) + 16);
   const area = withUnit(hole.area * 1e4, "cm²");
   const says = [
-    "Seen square to the skin, starboard side, forward is right, to scale; port is its mirror image.",
-    `Ellipse with a long axis of ${mm(hole.long)}, ${lean}, and a short axis of ${mm(outside)}, the tube's outside diameter.`,
-    `Edge ${mm(hole.edge)}, area ${area}, entrance ${shown(entrance, 1)}°, flare ${shown(flare, 1)}°.`,
+    say`Seen square to the skin, starboard side, forward is right, to scale; port is its mirror image.`,
+    say`Ellipse with a long axis of ${mm(hole.long)}, ${lean}, and a short axis of ${mm(outside)}, the tube's outside diameter.`,
+    say`Edge ${mm(hole.edge)}, area ${area}, entrance ${shown(entrance, 1)}°, flare ${shown(flare, 1)}°.`,
   ].join(" ");
   return sheet({
     title,
@@ -119,11 +122,11 @@ function drawHole(input: HoleSquareInput, hole: { long: number; edge: number; ar
       dimensionLine(ends[0], ends[1]),
       dimensionLine(ends[2], ends[3]),
       text({ x: at(0, 0).x, y: 12 }, "up", { anchor: "middle", fill: soft }),
-      text({ x: 4, y: 12 }, "aft", { fill: soft }),
-      text({ x: column - 16, y: 12 }, "forward", { anchor: "end", fill: soft }),
+      text({ x: 4, y: 12 }, say`aft`, { fill: soft }),
+      text({ x: column - 16, y: 12 }, say`forward`, { anchor: "end", fill: soft }),
       notes(list, { x: column, top: 16, bottom: lowest, width }),
-      text({ x: 4, y: lowest + 10 }, `area ${area}, long axis ${lean}`, { fill: soft }),
-      text({ x: 4, y: lowest + 10 + lineHeight }, `entrance ${shown(entrance, 1)}°, flare ${shown(flare, 1)}°`, {
+      text({ x: 4, y: lowest + 10 }, say`area ${area}, long axis ${lean}`, { fill: soft }),
+      text({ x: 4, y: lowest + 10 + lineHeight }, say`entrance ${shown(entrance, 1)}°, flare ${shown(flare, 1)}°`, {
         fill: soft,
       }),
     ],

@@ -1,6 +1,8 @@
 // Long for one drawing: geometry, lines and dimensions of a section belong together.
+
 import { tunnelCover } from "../functions/tunnel/cover";
 import { tunnelImmersion } from "../functions/tunnel/immersion";
+import { say } from "../words/say";
 import { dimensionLine, levelDimension } from "./draw/dimension";
 import { cut, holds, short, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -43,7 +45,7 @@ export interface HullSectionInput {
   readonly headroom: number;
 }
 
-const title = "Section through the hull at the tunnel";
+const title = say`Section through the hull at the tunnel`;
 const column = 262;
 
 /** Half-breadth of a flat side at a height above the axis; a side that would cross the centreplane ends there. */
@@ -122,32 +124,32 @@ function drawSection(input: HullSectionInput) {
   });
   const lean = shown(input.lean, input.lean % 1 === 0 ? 0 : 1);
   const list: Note[] = [
-    { at: at(wide, axisDeep), says: "water, deep" },
-    { at: at(wide, axisLight), says: "water, light" },
+    { at: at(wide, axisDeep), says: say`water, deep` },
+    { at: at(wide, axisLight), says: say`water, light` },
     {
       at: middle(0),
-      says: `cover, light ${mm(coverLight)}${enough ? "" : ": short"}`,
+      says: say`cover, light ${mm(coverLight)}${enough ? "" : say`: short`}`,
       fill: enough ? holds : short,
       strong: !enough,
     },
-    { at: middle(1), says: `cover, deep ${mm(coverDeep)}` },
-    { at: middle(2), says: `axis above bottom ${mm(axisHeight)}` },
-    { at: at(breadthAt(input, outer * 1.6), outer * 1.6), says: `flare ${shown(flare, 1)}°` },
-    { at: at(headroomHalf(input), headroom), says: `headroom ${mm(headroom)}` },
+    { at: middle(1), says: say`cover, deep ${mm(coverDeep)}` },
+    { at: middle(2), says: say`axis above bottom ${mm(axisHeight)}` },
+    { at: at(breadthAt(input, outer * 1.6), outer * 1.6), says: say`flare ${shown(flare, 1)}°` },
+    { at: at(headroomHalf(input), headroom), says: say`headroom ${mm(headroom)}` },
   ];
   const says = [
-    "Seen from ahead, to scale; the side is drawn flat through the offsets that were measured, the bottom was not measured.",
-    `Tunnel bore ${mm(diameter)}, wall ${mm(wall)}, skin ${mm(skin)}, half-breadth at the axis ${mm(halfBreadth)}, flare ${shown(flare, 1)}°, axis above the bottom ${mm(axisHeight)}.`,
-    `Cover in light trim ${mm(coverLight)}, ${shown(immersionLight, 2)} diameters, at least ${shown(input.immersionLeast, 2)} wanted: ${enough ? "holds" : "falls short"}.`,
-    `Cover in deep trim ${mm(coverDeep)}, ${shown(immersionDeep, 2)} diameters.`,
-    `Motor ${input.lean === 0 ? "upright" : `leaning ${lean}°`}, its top ${mm(motorTop(input))} above the axis under a headroom of ${mm(headroom)}.`,
+    say`Seen from ahead, to scale; the side is drawn flat through the offsets that were measured, the bottom was not measured.`,
+    say`Tunnel bore ${mm(diameter)}, wall ${mm(wall)}, skin ${mm(skin)}, half-breadth at the axis ${mm(halfBreadth)}, flare ${shown(flare, 1)}°, axis above the bottom ${mm(axisHeight)}.`,
+    say`Cover in light trim ${mm(coverLight)}, ${shown(immersionLight, 2)} diameters, at least ${shown(input.immersionLeast, 2)} wanted: ${enough ? say`holds` : say`falls short`}.`,
+    say`Cover in deep trim ${mm(coverDeep)}, ${shown(immersionDeep, 2)} diameters.`,
+    say`Motor ${input.lean === 0 ? say`upright` : say`leaning ${lean}°`}, its top ${mm(motorTop(input))} above the axis under a headroom of ${mm(headroom)}.`,
   ].join(" ");
   const rowY = bottom + 18;
   const width = sheetWidth - column;
   const lowest = Math.max(rowY + 12, 6 + notesHeight(list, width));
   const rows = [
-    `bore ${mm(diameter)}, wall ${mm(wall)}, skin ${mm(skin)}`,
-    `immersion ${shown(immersionLight, 2)} light, ${shown(immersionDeep, 2)} deep; least ${shown(input.immersionLeast, 2)} diameters`,
+    say`bore ${mm(diameter)}, wall ${mm(wall)}, skin ${mm(skin)}`,
+    say`immersion ${shown(immersionLight, 2)} light, ${shown(immersionDeep, 2)} deep; least ${shown(input.immersionLeast, 2)} diameters`,
   ];
   return sheet({
     title,
@@ -172,7 +174,7 @@ function drawSection(input: HullSectionInput) {
         to: at(halfBreadth, 0).x,
         y: rowY,
         starts: [bottom, at(0, -R * 0.2).y],
-        says: `half-breadth ${mm(halfBreadth)}`,
+        says: say`half-breadth ${mm(halfBreadth)}`,
         right: column,
       }),
       ...rows.map((row, i) => text({ x: 4, y: lowest + 10 + i * lineHeight }, row, { fill: soft })),

@@ -1,5 +1,7 @@
 // Long for one drawing: both sides of a joint share one set of axes.
+
 import { bevelWidth } from "../functions/joint/bevel-width";
+import { say } from "../words/say";
 import { dimensionLine, levelDimension } from "./draw/dimension";
 import { cut, holds, short, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -46,7 +48,7 @@ export interface JointPliesInput {
   readonly filletRadius: number;
 }
 
-const title = "Joint between hull and tube";
+const title = say`Joint between hull and tube`;
 const column = 244;
 
 /**
@@ -72,7 +74,7 @@ export function jointPlies(input: JointPliesInput): Figure {
   });
 }
 
-const count = (plies: number): string => (plies === 1 ? "1 ply" : `${plies} plies`);
+const count = (plies: number): string => (plies === 1 ? say`1 ply` : say`${plies} plies`);
 
 const edges = (stack: PlyStack): Point[][] => Array.from({ length: stack.count }, (_, i) => plyEdge(stack, i));
 
@@ -126,33 +128,33 @@ function drawJoint(input: JointPliesInput) {
   const enoughOut = laidOut >= input.targetOut;
   const judged = (side: string, laid: number, target: number, enough: boolean, place: Point): Note => ({
     at: place,
-    says: `${side}: laid ${mm(laid)}, wanted ${mm(target)}: ${enough ? "holds" : "short"}`,
+    says: say`${side}: laid ${mm(laid)}, wanted ${mm(target)}: ${enough ? say`holds` : say`short`}`,
     fill: enough ? holds : short,
     strong: !enough,
   });
   const list: Note[] = [
     judged(
-      "outside",
+      say`outside`,
       laidOut,
       input.targetOut,
       enoughOut,
       at(Math.min(outFirst * 0.6, out), rise(outFirst * 0.6) + laidOut / 2),
     ),
-    { at: at(far * 0.96, shell / 2), says: `hull ${mm(shell)}` },
-    judged("inside", laidIn, input.targetIn, enoughIn, at(legFirst * 0.9, -laidIn / 2)),
-    { at: at(r * 0.29, -r * 0.29), says: `fillet ${mm(filletRadius)}` },
+    { at: at(far * 0.96, shell / 2), says: say`hull ${mm(shell)}` },
+    judged(say`inside`, laidIn, input.targetIn, enoughIn, at(legFirst * 0.9, -laidIn / 2)),
+    { at: at(r * 0.29, -r * 0.29), says: say`fillet ${mm(filletRadius)}` },
     {
       at: at(Math.min(laidIn, deep) / 2, -legFirst * 0.95),
-      says: `${count(pliesIn)} inside, ${pliesOut} outside, ${shown(ply, 2)} mm each`,
+      says: say`${count(pliesIn)} inside, ${pliesOut} outside, ${shown(ply, 2)} mm each`,
     },
-    { at: at(-wall / 2, -deep * 0.92), says: `tube ${mm(wall)}` },
+    { at: at(-wall / 2, -deep * 0.92), says: say`tube ${mm(wall)}` },
   ];
   const width = sheetWidth - column;
   const first = bottom + 18;
   const rows: (readonly [to: number, says: string, start: number])[] = [
-    [leg, `longest leg ${mm(leg)}`, at(0, 0).y],
-    [bevel, `bevel ${mm(bevel)}`, at(0, shell).y],
-    [out, `plies outside to ${mm(out)}`, at(0, shell).y],
+    [leg, say`longest leg ${mm(leg)}`, at(0, 0).y],
+    [bevel, say`bevel ${mm(bevel)}`, at(0, shell).y],
+    [out, say`plies outside to ${mm(out)}`, at(0, shell).y],
   ];
   // The shortest stands highest, so that no line runs through another's words.
   rows.sort(([a], [b]) => a - b);
@@ -169,16 +171,16 @@ function drawJoint(input: JointPliesInput) {
   const lowest = Math.max(first + 2 * 18 + 8, notesHeight(list, width) + 8);
   const bars = thicknessBars(
     [
-      { name: "outside", laid: laidOut, wanted: input.targetOut, plies: pliesOut },
-      { name: "inside", laid: laidIn, wanted: input.targetIn, plies: pliesIn },
+      { name: say`outside`, laid: laidOut, wanted: input.targetOut, plies: pliesOut },
+      { name: say`inside`, laid: laidIn, wanted: input.targetIn, plies: pliesIn },
     ],
     { x: 4, y: lowest + lineHeight + 14 },
   );
   const says = [
-    "Section through one side, the hull level with its outside up, the tube going down; plies and legs to scale, the corner drawn square.",
-    `Hull laminate ${mm(shell)}, tube ${mm(wall)}, ${count(pliesIn)} inside and ${pliesOut} outside of ${shown(ply, 2)} mm each.`,
-    `Inside laid ${mm(laidIn)} of ${mm(input.targetIn)} wanted: ${enoughIn ? "holds" : "short"}; outside laid ${mm(laidOut)} of ${mm(input.targetOut)} wanted: ${enoughOut ? "holds" : "short"}.`,
-    `First leg ${mm(legFirst)}, longest leg ${mm(leg)}, outside plies to ${mm(out)} from the edge, bevel ${mm(bevel)} long and ${mm(bevelDepth)} deep, fillet radius ${mm(filletRadius)}.`,
+    say`Section through one side, the hull level with its outside up, the tube going down; plies and legs to scale, the corner drawn square.`,
+    say`Hull laminate ${mm(shell)}, tube ${mm(wall)}, ${count(pliesIn)} inside and ${pliesOut} outside of ${shown(ply, 2)} mm each.`,
+    say`Inside laid ${mm(laidIn)} of ${mm(input.targetIn)} wanted: ${enoughIn ? say`holds` : say`short`}; outside laid ${mm(laidOut)} of ${mm(input.targetOut)} wanted: ${enoughOut ? say`holds` : say`short`}.`,
+    say`First leg ${mm(legFirst)}, longest leg ${mm(leg)}, outside plies to ${mm(out)} from the edge, bevel ${mm(bevel)} long and ${mm(bevelDepth)} deep, fillet radius ${mm(filletRadius)}.`,
   ].join(" ");
   return sheet({
     title,
@@ -197,7 +199,7 @@ function drawJoint(input: JointPliesInput) {
       line(at(0, 0), at(0, -deep), fine),
       ...levels,
       notes(list, { x: column, top: 4, bottom: lowest, width }),
-      text({ x: 4, y: lowest + 10 }, `first leg ${mm(legFirst)}; bevel ${mm(bevelDepth)} deep`, { fill: soft }),
+      text({ x: 4, y: lowest + 10 }, say`first leg ${mm(legFirst)}; bevel ${mm(bevelDepth)} deep`, { fill: soft }),
       bars.svg,
     ],
   });

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { levelDimension } from "./draw/dimension";
 import { holds, short, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -23,7 +24,7 @@ export interface LeverArmsInput {
   readonly offered: number;
 }
 
-const title = "Levers about the held point";
+const title = say`Levers about the held point`;
 const left = 14;
 const right = sheetWidth - 14;
 const axis = 74;
@@ -56,8 +57,8 @@ function drawLevers({ push, centre: acts, pivot, thruster, needed, offered }: Le
     bold,
   );
   const word = enough
-    ? `offered ${withUnit(offered, "N")}: holds by ${withUnit(offered - needed, "N")}`
-    : `offered ${withUnit(offered, "N")}: short by ${withUnit(needed - offered, "N")}`;
+    ? say`offered ${withUnit(offered, "N")}: holds by ${withUnit(offered - needed, "N")}`
+    : say`offered ${withUnit(offered, "N")}: short by ${withUnit(needed - offered, "N")}`;
   const leverOf = (to: number, y: number, start: number) =>
     levelDimension({
       from: x(pivot),
@@ -69,8 +70,8 @@ function drawLevers({ push, centre: acts, pivot, thruster, needed, offered }: Le
     });
   const foot = axis + half + longest + 66;
   const says = [
-    `Seen from above. The boat is held ${withUnit(pivot, "m", 1)} ahead of the transom.`,
-    `The push of ${withUnit(push, "N")} has a lever of ${withUnit(acts - pivot, "m", 1)}, the thruster one of ${withUnit(thruster - pivot, "m", 1)}: ${withUnit(needed, "N")} keep the balance.`,
+    say`Seen from above. The boat is held ${withUnit(pivot, "m", 1)} ahead of the transom.`,
+    say`The push of ${withUnit(push, "N")} has a lever of ${withUnit(acts - pivot, "m", 1)}, the thruster one of ${withUnit(thruster - pivot, "m", 1)}: ${withUnit(needed, "N")} keep the balance.`,
     `${word.charAt(0).toUpperCase()}${word.slice(1)}.`,
   ].join(" ");
   return sheet({
@@ -85,16 +86,16 @@ function drawLevers({ push, centre: acts, pivot, thruster, needed, offered }: Le
       circle({ x: x(pivot), y: axis }, 1.6, { fill: "currentColor" }),
       arrow({ x: x(acts), y: axis - half }, size(push), 1, "currentColor"),
       arrow({ x: x(thruster), y: axis + half * 0.55 }, size(needed), -1, enough ? holds : short),
-      text({ x: x(acts) - 7, y: axis - half - size(push) + 10 }, `push ${withUnit(push, "N")}`, { anchor: "end" }),
+      text({ x: x(acts) - 7, y: axis - half - size(push) + 10 }, say`push ${withUnit(push, "N")}`, { anchor: "end" }),
       text({ x: x(pivot) + 8, y: axis - 7 }, "held", { fill: soft }),
-      text({ x: x(thruster) - 7, y: axis + half + size(needed) - 8 }, `needed ${withUnit(needed, "N")}`, {
+      text({ x: x(thruster) - 7, y: axis + half + size(needed) - 8 }, say`needed ${withUnit(needed, "N")}`, {
         anchor: "end",
         rim: true,
       }),
       leverOf(acts, axis + half + longest + 12, axis + half),
       leverOf(thruster, axis + half + longest + 38, axis + half + size(needed)),
       text({ x: 4, y: foot }, word, { fill: enough ? holds : short, strong: !enough }),
-      text({ x: 4, y: foot + lineHeight }, "seen from above, bow at the right; distances along the boat to scale", {
+      text({ x: 4, y: foot + lineHeight }, say`seen from above, bow at the right; distances along the boat to scale`, {
         fill: soft,
       }),
     ],

@@ -1,5 +1,6 @@
 import { scaleBand } from "d3-scale";
 import { conductorDrop } from "../functions/conductor/drop";
+import { say } from "../words/say";
 import { leftAxis, roundScale } from "./draw/axis";
 import { cut, holds, short, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -24,7 +25,7 @@ export interface LossBySizeInput {
   readonly size: number;
 }
 
-const title = "Volts lost by size of the conductor";
+const title = say`Volts lost by size of the conductor`;
 /** Sizes of IEC 60228 that come into question for a thruster. */
 const sizes = [25, 35, 50, 70, 95, 120, 150] as const;
 const [left, right, top, bottom] = [38, sheetWidth - 8, 34, 176];
@@ -43,8 +44,8 @@ function drawLosses({ current, run, temperature, limit, size }: LossBySizeInput)
   const x = scaleBand<number>([...sizes], [left, right]).padding(0.35);
   const own = bars.find(({ area }) => area === size);
   const words = own
-    ? `${shown(size)} mm² loses ${withUnit(own.lost, "V", 2)}, ${withUnit(limit, "V", 2)} may be lost: ${own.lost <= limit ? "holds" : "short"}`
-    : `${withUnit(limit, "V", 2)} may be lost`;
+    ? say`${shown(size)} mm² loses ${withUnit(own.lost, "V", 2)}, ${withUnit(limit, "V", 2)} may be lost: ${own.lost <= limit ? say`holds` : say`short`}`
+    : say`${withUnit(limit, "V", 2)} may be lost`;
   const judged = own && own.lost > limit ? short : holds;
   const drawn = bars.map(({ area, lost }) => {
     const [from, to] = [x(area) ?? 0, (x(area) ?? 0) + x.bandwidth()];
@@ -73,18 +74,18 @@ function drawLosses({ current, run, temperature, limit, size }: LossBySizeInput)
     };
   });
   const foot = bottom + 44;
-  const given = `${withUnit(current, "A")}, ${withUnit(run, "m", 1)} out and back, copper at ${shown(temperature)} °C`;
+  const given = say`${withUnit(current, "A")}, ${withUnit(run, "m", 1)} out and back, copper at ${shown(temperature)} °C`;
   return sheet({
     title,
-    says: `At ${given}: ${bars.map(({ area, lost }) => `${shown(area)} mm² ${withUnit(lost, "V", 2)}`).join(", ")}. ${words}.`,
+    says: say`At ${given}: ${bars.map(({ area, lost }) => `${shown(area)} mm² ${withUnit(lost, "V", 2)}`).join(", ")}. ${words}.`,
     height: foot + lineHeight + 6,
     content: [
-      leftAxis({ scale: y, at: left, to: right, says: "volts lost" }),
+      leftAxis({ scale: y, at: left, to: right, says: say`volts lost` }),
       line({ x: left, y: bottom }, { x: right, y: bottom }),
       ...drawn.map(({ bar }) => bar),
       line({ x: left, y: y(limit) }, { x: right, y: y(limit) }, { width: 1.4, dash: "6 4", stroke: short }),
       ...drawn.map(({ says }) => says),
-      text({ x: right, y: bottom + 28 }, "nominal size, mm²; filled: not above what may be lost", {
+      text({ x: right, y: bottom + 28 }, say`nominal size, mm²; filled: not above what may be lost`, {
         anchor: "end",
         fill: soft,
       }),

@@ -1,4 +1,5 @@
 import { motorLean } from "../functions/tunnel/lean";
+import { say } from "../words/say";
 import { radians } from "./angle";
 import { dimensionLine } from "./draw/dimension";
 import { cut, holds, short, soft } from "./draw/ink";
@@ -30,7 +31,7 @@ export interface MotorSpaceInput {
   readonly leanMost: number;
 }
 
-const title = "Motor in its space, seen along the tunnel";
+const title = say`Motor in its space, seen along the tunnel`;
 const column = 250;
 
 /** The motor upright, or at the least lean that gets it under the headroom. */
@@ -84,36 +85,36 @@ function drawSpace(input: MotorSpaceInput, lean: number) {
         ]
       : [];
   const list: Note[] = [
-    { at: at(Math.max(sideRoom * 0.8, outer), headroom), says: `headroom ${mm(headroom)}` },
+    { at: at(Math.max(sideRoom * 0.8, outer), headroom), says: say`headroom ${mm(headroom)}` },
     {
       at: tip,
       says:
         lean === 0
-          ? "motor upright"
-          : `lean ${shown(lean, 1)}°, most ${shown(leanMost)}°${holdsLean ? "" : ": too far"}`,
+          ? say`motor upright`
+          : say`lean ${shown(lean, 1)}°, most ${shown(leanMost)}°${holdsLean ? "" : say`: too far`}`,
       ...(holdsLean ? {} : { fill: short, strong: true }),
     },
     {
       at: at(sideRoom, headroom * 0.4),
-      says: `free beside ${mm(sideRoom)}`,
+      says: say`free beside ${mm(sideRoom)}`,
     },
     {
       at: at(corners[2]?.x ?? 0, corners[2]?.y ?? 0),
-      says: `motor takes ${mm(taken)}${holdsSide ? "" : ": no room"}`,
+      says: say`motor takes ${mm(taken)}${holdsSide ? "" : say`: no room`}`,
       fill: holdsSide ? holds : short,
       strong: !holdsSide,
     },
-    { at: at(outer * 0.7, -outer * 0.7), says: `bore ${mm(diameter)}` },
+    { at: at(outer * 0.7, -outer * 0.7), says: say`bore ${mm(diameter)}` },
   ];
   const width = sheetWidth - column;
   const lowest = Math.max(bottom + 8, notesHeight(list, width) + 8);
   const says = [
-    "Seen along the tunnel, to scale; the side to which the motor leans is on the right.",
-    `Motor ${mm(motorHeight)} above the axis when upright, ${mm(2 * motorRadius)} wide, headroom ${mm(headroom)}, tunnel bore ${mm(diameter)}.`,
+    say`Seen along the tunnel, to scale; the side to which the motor leans is on the right.`,
+    say`Motor ${mm(motorHeight)} above the axis when upright, ${mm(2 * motorRadius)} wide, headroom ${mm(headroom)}, tunnel bore ${mm(diameter)}.`,
     lean === 0
-      ? "The motor stands upright."
-      : `Least lean ${shown(lean, 1)}°, allowed here ${shown(leanMost)}°: ${holdsLean ? "holds" : "falls short"}.`,
-    `The motor takes ${mm(taken)} beside the axis of ${mm(sideRoom)} that are free: ${holdsSide ? "holds" : "falls short"}.`,
+      ? say`The motor stands upright.`
+      : say`Least lean ${shown(lean, 1)}°, allowed here ${shown(leanMost)}°: ${holdsLean ? say`holds` : say`falls short`}.`,
+    say`The motor takes ${mm(taken)} beside the axis of ${mm(sideRoom)} that are free: ${holdsSide ? say`holds` : say`falls short`}.`,
   ].join(" ");
   return sheet({
     title,
@@ -135,7 +136,7 @@ function drawSpace(input: MotorSpaceInput, lean: number) {
       ...arc,
       dimensionLine(at(-Math.max(outer, motorRadius) * 1.12, 0), at(-Math.max(outer, motorRadius) * 1.12, headroom)),
       notes(list, { x: column, top: 4, bottom: lowest, width }),
-      text({ x: 4, y: lowest + 10 }, `motor ${mm(motorHeight)} high upright, ${mm(2 * motorRadius)} wide`, {
+      text({ x: 4, y: lowest + 10 }, say`motor ${mm(motorHeight)} high upright, ${mm(2 * motorRadius)} wide`, {
         fill: soft,
       }),
     ],

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { bottomAxis, leftAxis, roundScale } from "./draw/axis";
 import { holds, short, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -21,7 +22,7 @@ export interface OptionMark {
   readonly open: number;
 }
 
-const title = "Options: margin of thrust against price";
+const title = say`Options: margin of thrust against price`;
 const column = 238;
 
 /** Price against margin of thrust; an option that a check rules out carries a cross. */
@@ -29,14 +30,14 @@ export function optionsCompared(options: readonly OptionMark[]): Figure {
   return figure(title, () => {
     need({ options: options.length }, { options: [1, 40] });
     for (const { option, ...numbers } of options) {
-      need(Object.fromEntries(Object.entries(numbers).map(([name, value]) => [`${name} of ${option}`, value])));
+      need(Object.fromEntries(Object.entries(numbers).map(([name, value]) => [say`${name} of ${option}`, value])));
     }
     return drawOptions(options);
   });
 }
 
 const verdict = ({ short: few, open }: OptionMark): string =>
-  few > 0 ? `ruled out, ${few} short` : open > 0 ? `not judged, ${open} open` : "all hold";
+  few > 0 ? say`ruled out, ${few} short` : open > 0 ? say`not judged, ${open} open` : say`all hold`;
 
 function drawOptions(options: readonly OptionMark[]) {
   const top = 26;
@@ -74,7 +75,7 @@ function drawOptions(options: readonly OptionMark[]) {
   const says = options
     .map(
       (mark) =>
-        `${mark.option}: margin of thrust ${percent(mark.margin)}, price with contingency ${shown(mark.price)}, ${verdict(mark)}.`,
+        say`${mark.option}: margin of thrust ${percent(mark.margin)}, price with contingency ${shown(mark.price)}, ${verdict(mark)}.`,
     )
     .join(" ");
   return sheet({
@@ -82,12 +83,14 @@ function drawOptions(options: readonly OptionMark[]) {
     says,
     height: lowest + lineHeight + 4,
     content: [
-      leftAxis({ scale: y, at: 44, to: right, says: "margin of thrust, %" }),
-      bottomAxis({ scale: x, at: bottom, to: top, says: "price with contingency", ticks: 4 }),
+      leftAxis({ scale: y, at: 44, to: right, says: say`margin of thrust, %` }),
+      bottomAxis({ scale: x, at: bottom, to: top, says: say`price with contingency`, ticks: 4 }),
       line({ x: 44, y: y(0) }, { x: right, y: y(0) }, { width: 1.2, dash: "6 3", stroke: short }),
       ...marks,
       notes(words, { x: column, top: 14, bottom: lowest, width }),
-      text({ x: 4, y: lowest + 10 }, "filled: all checks hold; crossed: ruled out; dashed: not judged", { fill: soft }),
+      text({ x: 4, y: lowest + 10 }, say`filled: all checks hold; crossed: ruled out; dashed: not judged`, {
+        fill: soft,
+      }),
     ],
   });
 }

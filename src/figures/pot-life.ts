@@ -1,4 +1,5 @@
 import { scaleLinear } from "d3-scale";
+import { say } from "../words/say";
 import { bottomAxis } from "./draw/axis";
 import { cut, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -25,7 +26,7 @@ export interface PotLifeInput {
   readonly portions: number;
 }
 
-const title = "Time that a pot can be used";
+const title = say`Time that a pot can be used`;
 const rowHeight = 30;
 
 /** Pot life by the sheet and today; the filled part is what the crew counts on. */
@@ -39,8 +40,12 @@ export function potLife(input: PotLifeInput): Figure {
 function drawLife({ stated, today, temperature, share, rate, portion, portions }: PotLifeInput) {
   const x = scaleLinear([0, Math.max(stated, today) * 1.05], [8, 326]).nice(6);
   const rows = [
-    { says: `by the sheet, at 25 °C: ${withUnit(stated, "min", 1)}`, minutes: stated, used: 0 },
-    { says: `today, at ${shown(temperature)} °C: ${withUnit(today, "min", 1)}`, minutes: today, used: share * today },
+    { says: say`by the sheet, at 25 °C: ${withUnit(stated, "min", 1)}`, minutes: stated, used: 0 },
+    {
+      says: say`today, at ${shown(temperature)} °C: ${withUnit(today, "min", 1)}`,
+      minutes: today,
+      used: share * today,
+    },
   ];
   const top = 16;
   const bars = rows.flatMap(({ says, minutes, used }, i) => {
@@ -63,13 +68,13 @@ function drawLife({ stated, today, temperature, share, rate, portion, portions }
     ];
   });
   const isCapped = share * today * rate > portion * (1 + 1e-9);
-  const used = `${shown(share * 100)} % counted on: ${withUnit(share * today, "min", 1)} at ${shown(rate, 3)} kg/min${isCapped ? "; the largest pot is" : " make"} ${withUnit(portion, "kg", 3)}`;
+  const used = say`${shown(share * 100)} % counted on: ${withUnit(share * today, "min", 1)} at ${shown(rate, 3)} kg/min${isCapped ? say`; the largest pot is` : " make"} ${withUnit(portion, "kg", 3)}`;
   const axis = top + 2 * (rowHeight + 8) + 4;
   const foot = axis + 44;
-  const count = `${shown(portions)} ${portions === 1 ? "portion" : "portions"}; the rule holds between 10 and 35 °C`;
+  const count = say`${shown(portions)} ${portions === 1 ? say`portion` : say`portions`}; the rule holds between 10 and 35 °C`;
   return sheet({
     title,
-    says: `Pot life ${rows.map(({ says }) => says).join("; ")}. ${used}. ${count}.`,
+    says: say`Pot life ${rows.map(({ says }) => says).join("; ")}. ${used}. ${count}.`,
     height: foot + lineHeight + 6,
     content: [
       ...bars,

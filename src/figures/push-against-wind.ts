@@ -1,5 +1,6 @@
 import { line as curve } from "d3-shape";
 import { windLimit } from "../functions/wind/limit";
+import { say } from "../words/say";
 import { bottomAxis, leftAxis, roundScale } from "./draw/axis";
 import { holds, rule, short, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -23,7 +24,7 @@ export interface PushAgainstWindInput {
   readonly thrust: number;
 }
 
-const title = "Thrust needed against wind";
+const title = say`Thrust needed against wind`;
 const column = 262;
 const forces = Array.from({ length: 12 }, (_, force) => force);
 
@@ -64,31 +65,31 @@ function drawPush({ wind, thrustNeeded, spare, thrust }: PushAgainstWindInput) {
     return mark + text({ x: place, y: top - 9 }, String(force), { anchor: "middle", tick: true, fill: soft });
   });
   const words: Note[] = [
-    { at: { x: right, y: y(thrust) }, says: `thrust at the bow ${withUnit(thrust, "N")}`, strong: true },
-    { at: { x: x(held), y: y(thrust) }, says: `holds up to ${withUnit(held, "m/s", 1)}` },
+    { at: { x: right, y: y(thrust) }, says: say`thrust at the bow ${withUnit(thrust, "N")}`, strong: true },
+    { at: { x: x(held), y: y(thrust) }, says: say`holds up to ${withUnit(held, "m/s", 1)}` },
     {
       at: { x: x(wind), y: y(wanted) },
-      says: `wanted ${withUnit(wanted, "N")} at ${withUnit(wind, "m/s", 1)}${enough ? ": holds" : ": short"}`,
+      says: say`wanted ${withUnit(wanted, "N")} at ${withUnit(wind, "m/s", 1)}${enough ? say`: holds` : say`: short`}`,
       fill: enough ? holds : short,
       strong: !enough,
     },
-    { at: { x: x(wind), y: y(thrustNeeded) }, says: `needed ${withUnit(thrustNeeded, "N")}` },
+    { at: { x: x(wind), y: y(thrustNeeded) }, says: say`needed ${withUnit(thrustNeeded, "N")}` },
   ];
   const width = sheetWidth - column;
   const lowest = Math.max(bottom + 30, notesHeight(words, width) + 12);
   const says = [
-    `In the wind to be held, ${withUnit(wind, "m/s", 1)}, the thrust needed is ${withUnit(thrustNeeded, "N")}; with a spare of ${shown(spare, 2)} times ${withUnit(wanted, "N")}.`,
-    `Thrust at the bow ${withUnit(thrust, "N")}: ${enough ? "holds" : "falls short"}.`,
-    `Without spare the unit holds up to ${withUnit(held, "m/s", 1)}.`,
+    say`In the wind to be held, ${withUnit(wind, "m/s", 1)}, the thrust needed is ${withUnit(thrustNeeded, "N")}; with a spare of ${shown(spare, 2)} times ${withUnit(wanted, "N")}.`,
+    say`Thrust at the bow ${withUnit(thrust, "N")}: ${enough ? say`holds` : say`falls short`}.`,
+    say`Without spare the unit holds up to ${withUnit(held, "m/s", 1)}.`,
   ].join(" ");
   return sheet({
     title,
     says,
     height: lowest + lineHeight + 4,
     content: [
-      text({ x: 60, y: 13 }, "upper limits of Beaufort's forces, below", { fill: soft }),
+      text({ x: 60, y: 13 }, say`upper limits of Beaufort's forces, below`, { fill: soft }),
       leftAxis({ scale: y, at: 38, to: right, says: "N" }),
-      bottomAxis({ scale: x, at: bottom, to: top, says: "wind, m/s", ticks: 5 }),
+      bottomAxis({ scale: x, at: bottom, to: top, says: say`wind, m/s`, ticks: 5 }),
       ...beaufort,
       line({ x: 38, y: y(thrust) }, { x: right, y: y(thrust) }, { width: 1.2, dash: "6 3" }),
       path(d, { width: 1.8 }),
@@ -101,7 +102,7 @@ function drawPush({ wind, thrustNeeded, spare, thrust }: PushAgainstWindInput) {
       circle({ x: x(wind), y: y(wanted) }, 3, { width: 1.4, stroke: enough ? holds : short }),
       circle({ x: x(held), y: y(thrust) }, 2.6, { width: 1.2 }),
       notes(words, { x: column, top: 20, bottom: lowest, width }),
-      text({ x: 4, y: lowest + 10 }, `spare ${shown(spare, 2)} times the thrust needed`, { fill: soft }),
+      text({ x: 4, y: lowest + 10 }, say`spare ${shown(spare, 2)} times the thrust needed`, { fill: soft }),
     ],
   });
 }

@@ -1,6 +1,7 @@
 import type { LiveNotebook } from "../notebook/live";
 import { firstOption, type Notebook, optionsOf, pageByName } from "../notebook/model";
 import { rowOfKey } from "../notebook/rows";
+import { say } from "../words/say";
 
 /**
  * Numbers of one option, read by the keys of their rows. What cannot be read is remembered and read as no number, so
@@ -26,17 +27,17 @@ export class Readings {
   /** The number in `Page.key` for this option. */
   number(address: string): number {
     const at = place(this.live.notebook, address);
-    if (!at) return this.miss(`there is no row ${address}`);
+    if (!at) return this.miss(say`there is no row ${address}`);
     const value = this.live.value({ ...at, column: firstOption + optionsOf(this.live.notebook).indexOf(this.option) });
     switch (value.kind) {
       case "number":
         return value.value;
       case "error":
-        return this.miss(`${address} is ${value.code}, ${value.sentence}`);
+        return this.miss(say`${address} is ${value.code}, ${value.sentence}`);
       case "blank":
-        return this.miss(`${address} is blank`);
+        return this.miss(say`${address} is blank`);
       default:
-        return this.miss(`${address} is not a number`);
+        return this.miss(say`${address} is not a number`);
     }
   }
 

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { dimensionLine } from "./draw/dimension";
 import { cut, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -20,7 +21,7 @@ export interface RoundedEdgeInput {
   readonly friction: number;
 }
 
-const title = "Rounded end of the tunnel";
+const title = say`Rounded end of the tunnel`;
 const column = 196;
 const box = { left: 8, top: 10, size: 170 };
 const barLeft = 8;
@@ -51,16 +52,16 @@ function drawEdge({ diameter, radius, inlet, friction }: RoundedEdgeInput) {
     );
   };
   const list: Note[] = [
-    { at: { x: skin + r * 0.3, y: middle - R - r * 0.3 }, says: `edge radius ${mm(radius)}` },
+    { at: { x: skin + r * 0.3, y: middle - R - r * 0.3 }, says: say`edge radius ${mm(radius)}` },
     {
       at: { x: end - 24, y: middle + R / 2 },
-      says: `diameter ${mm(diameter)}, radius of the tunnel ${mm(diameter / 2)}`,
+      says: say`diameter ${mm(diameter)}, radius of the tunnel ${mm(diameter / 2)}`,
     },
   ];
   const shares = [
-    { what: "jet", size: 1 },
-    { what: "inlet", size: inlet },
-    { what: "friction", size: friction },
+    { what: say`jet`, size: 1 },
+    { what: say`inlet`, size: inlet },
+    { what: say`friction`, size: friction },
   ];
   const whole = 1 + inlet + friction;
   const top = box.top + box.size + 18;
@@ -72,13 +73,13 @@ function drawEdge({ diameter, radius, inlet, friction }: RoundedEdgeInput) {
       { width: 1, fill: i === 0 ? cut : "none" },
     ),
   );
-  const words = `jet 1, inlet ${shown(inlet, 3)}, friction ${shown(friction, 3)}: ${shown(whole, 3)} velocity heads`;
+  const words = say`jet 1, inlet ${shown(inlet, 3)}, friction ${shown(friction, 3)}: ${shown(whole, 3)} velocity heads`;
   const says = [
-    `Section, to scale: tunnel of ${mm(diameter)}, radius of the tunnel ${mm(diameter / 2)}, edge radius ${mm(radius)}, ${shown((radius / diameter) * 200, 0)} % of the tunnel's radius and ${shown(radius / diameter, 3)} of its diameter.`,
-    `Losses: ${words}.`,
+    say`Section, to scale: tunnel of ${mm(diameter)}, radius of the tunnel ${mm(diameter / 2)}, edge radius ${mm(radius)}, ${shown((radius / diameter) * 200, 0)} % of the tunnel's radius and ${shown(radius / diameter, 3)} of its diameter.`,
+    say`Losses: ${words}.`,
   ].join(" ");
   const width = sheetWidth - column;
-  const ratio = `edge over diameter ${shown(radius / diameter, 3)}, ${shown((radius / diameter) * 200, 0)} % of the radius`;
+  const ratio = say`edge over diameter ${shown(radius / diameter, 3)}, ${shown((radius / diameter) * 200, 0)} % of the radius`;
   return sheet({
     title,
     says,
@@ -87,7 +88,7 @@ function drawEdge({ diameter, radius, inlet, friction }: RoundedEdgeInput) {
       wall(-1),
       wall(1),
       line({ x: box.left, y: middle }, { x: end, y: middle }, centre),
-      text({ x: box.left, y: middle - 5 }, "water", { fill: soft }),
+      text({ x: box.left, y: middle - 5 }, say`water`, { fill: soft }),
       dimensionLine({ x: end - 24, y: middle - R }, { x: end - 24, y: middle + R }),
       notes(list, { x: column, top: 4, bottom: Math.max(box.top + box.size, notesHeight(list, width)), width }),
       ...bars,

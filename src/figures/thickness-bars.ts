@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { cut, holds, short, soft } from "./draw/ink";
 import { text } from "./draw/letters";
 import { line, type Point, shape } from "./draw/mark";
@@ -52,7 +53,7 @@ export function thicknessBars(bars: readonly ThicknessBar[], at: Point): { svg: 
   return {
     svg: [
       ...rows,
-      text({ x: at.x, y }, "thickness laid, ply by ply; the mark is the thickness wanted", { fill: soft }),
+      text({ x: at.x, y }, say`thickness laid, ply by ply; the mark is the thickness wanted`, { fill: soft }),
     ].join("\n"),
     height: bars.length * rowHeight + 18,
   };

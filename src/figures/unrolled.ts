@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { levelDimension } from "./draw/dimension";
 import { cut, soft } from "./draw/ink";
 import { text } from "./draw/letters";
@@ -7,7 +8,7 @@ import { type ToScale, toScale } from "./draw/scale";
 import { sheetWidth } from "./draw/sheet";
 import type { TrimPoint } from "./trim-points";
 
-const quarters = ["top", "forward", "bottom", "aft", "top"];
+const quarters = [say`top`, say`forward`, say`bottom`, say`aft`, say`top`];
 
 export interface UnrolledInput {
   /** Round the outside of the tube, mm. */
@@ -48,7 +49,7 @@ export function unrolled({ girth, trims, curve, points }: UnrolledInput): ToScal
       to: at(girth, 0).x,
       y: bottom + 18,
       starts: [bottom, bottom],
-      says: `${mm(girth)} round the outside`,
+      says: say`${mm(girth)} round the outside`,
       right: sheetWidth,
     }),
   ];

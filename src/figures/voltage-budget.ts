@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { bottomAxis, roundScale } from "./draw/axis";
 import { holds, short, soft } from "./draw/ink";
 import { text } from "./draw/letters";
@@ -21,7 +22,7 @@ export interface VoltageBudgetInput {
   readonly called?: string;
 }
 
-const title = "Volts from the battery to the motor";
+const title = say`Volts from the battery to the motor`;
 const left = 96;
 const right = 300;
 const rowHeight = 21;
@@ -35,7 +36,7 @@ export function voltageBudget(input: VoltageBudgetInput): Figure {
   });
 }
 
-function drawBudget({ rest, losses, least, current, called = "least wanted" }: VoltageBudgetInput) {
+function drawBudget({ rest, losses, least, current, called = say`least wanted` }: VoltageBudgetInput) {
   const ends: number[] = [];
   for (const { volts } of losses) ends.push((ends.at(-1) ?? rest) - volts);
   const motor = ends.at(-1) ?? rest;
@@ -44,7 +45,7 @@ function drawBudget({ rest, losses, least, current, called = "least wanted" }: V
   const x = roundScale([Math.min(motor, least) - spare, rest + spare], [left, right], 5);
   const top = 22;
   const row = (k: number) => top + k * rowHeight;
-  const stations = ["at rest", ...losses.map(({ what }) => what), "at the motor"];
+  const stations = [say`at rest`, ...losses.map(({ what }) => what), say`at the motor`];
   const bottom = row(stations.length);
   const volts = [rest, ...ends];
   const steps = volts.flatMap((value, k) => [
@@ -64,10 +65,12 @@ function drawBudget({ rest, losses, least, current, called = "least wanted" }: V
     return text({ x: right + 8, y }, withUnit(-(losses[k - 1]?.volts ?? 0), "V", 2));
   });
   const limit = x(least);
-  const word = enough ? `holds by ${withUnit(motor - least, "V", 2)}` : `short by ${withUnit(least - motor, "V", 2)}`;
+  const word = enough
+    ? say`holds by ${withUnit(motor - least, "V", 2)}`
+    : say`short by ${withUnit(least - motor, "V", 2)}`;
   const says = [
-    `At ${withUnit(current, "A")} the volts fall from ${withUnit(rest, "V", 2)} at rest to ${withUnit(motor, "V", 2)} at the motor, ${withUnit(rest - motor, "V", 2)} in all.`,
-    `Lost: ${losses.map(({ what, volts: lost }) => `${what} ${withUnit(-lost, "V", 2)}`).join(", ")}.`,
+    say`At ${withUnit(current, "A")} the volts fall from ${withUnit(rest, "V", 2)} at rest to ${withUnit(motor, "V", 2)} at the motor, ${withUnit(rest - motor, "V", 2)} in all.`,
+    say`Lost: ${losses.map(({ what, volts: lost }) => `${what} ${withUnit(-lost, "V", 2)}`).join(", ")}.`,
     `${called.charAt(0).toUpperCase()}${called.slice(1)} ${withUnit(least, "V", 2)}: ${word}.`,
   ].join(" ");
   return sheet({
@@ -75,7 +78,7 @@ function drawBudget({ rest, losses, least, current, called = "least wanted" }: V
     says,
     height: bottom + 48,
     content: [
-      bottomAxis({ scale: x, at: bottom, to: top, says: "volts", ticks: 5 }),
+      bottomAxis({ scale: x, at: bottom, to: top, says: say`volts`, ticks: 5 }),
       ...stations.map((_, k) =>
         line(
           { x: 4, y: row(k + 1) },
@@ -89,7 +92,7 @@ function drawBudget({ rest, losses, least, current, called = "least wanted" }: V
         fill: enough ? holds : short,
         strong: !enough,
       }),
-      text({ x: 4, y: bottom + 41 }, `at ${withUnit(current, "A")}, ${shown(rest - motor, 2)} V lost on the way`, {
+      text({ x: 4, y: bottom + 41 }, say`at ${withUnit(current, "A")}, ${shown(rest - motor, 2)} V lost on the way`, {
         fill: soft,
       }),
       ...names,

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { dimensionLine } from "./draw/dimension";
 import { cut, holds, short, soft } from "./draw/ink";
 import { lineHeight, text } from "./draw/letters";
@@ -20,7 +21,7 @@ export interface WaterOverTubeInput {
   readonly least: number;
 }
 
-const title = "Water over the tube";
+const title = say`Water over the tube`;
 const column = 222;
 
 /** The tube seen along its axis, to scale: cover in the worse trim against the least that is wanted. */
@@ -53,23 +54,23 @@ function drawWater({ diameter, light, deep, least }: WaterOverTubeInput) {
   const judged = enough ? holds : short;
   const middle = (x: number, z: number): Point => at(x, z);
   const list: Note[] = [
-    { at: at(wide, deep), says: `water, deep trim ${mm(deep)}` },
-    { at: at(wide, light), says: `water, light trim ${mm(light)}` },
+    { at: at(wide, deep), says: say`water, deep trim ${mm(deep)}` },
+    { at: at(wide, light), says: say`water, light trim ${mm(light)}` },
     {
       at: middle(R * 0.5, R + cover / 2),
-      says: `cover ${mm(cover)}: ${enough ? "holds" : "short"}`,
+      says: say`cover ${mm(cover)}: ${enough ? say`holds` : say`short`}`,
       fill: judged,
       strong: !enough,
     },
-    { at: middle(-R * 0.7, R + wanted / 2), says: `wanted ${mm(wanted)}` },
-    { at: at(R * 0.7, -R * 0.7), says: `diameter ${mm(diameter)}` },
+    { at: middle(-R * 0.7, R + wanted / 2), says: say`wanted ${mm(wanted)}` },
+    { at: at(R * 0.7, -R * 0.7), says: say`diameter ${mm(diameter)}` },
   ];
   const width = sheetWidth - column;
   const lowest = Math.max(bottom + 4, notesHeight(list, width) + 8);
-  const line2 = `${shown(cover / diameter, 2)} diameters in the worse trim; least ${shown(least, 2)}`;
+  const line2 = say`${shown(cover / diameter, 2)} diameters in the worse trim; least ${shown(least, 2)}`;
   const says = [
-    `Tunnel of ${mm(diameter)}, seen along its axis, to scale; the axis lies ${mm(light)} below the water in light trim and ${mm(deep)} in deep trim.`,
-    `Cover in the worse trim ${mm(cover)}, ${shown(cover / diameter, 2)} diameters; ${mm(wanted)}, ${shown(least, 2)} diameters, are wanted: ${enough ? "holds" : "falls short"}.`,
+    say`Tunnel of ${mm(diameter)}, seen along its axis, to scale; the axis lies ${mm(light)} below the water in light trim and ${mm(deep)} in deep trim.`,
+    say`Cover in the worse trim ${mm(cover)}, ${shown(cover / diameter, 2)} diameters; ${mm(wanted)}, ${shown(least, 2)} diameters, are wanted: ${enough ? say`holds` : say`falls short`}.`,
   ].join(" ");
   return sheet({
     title,

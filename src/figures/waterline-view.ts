@@ -1,5 +1,7 @@
 // Long for one drawing: hull lines, tube, strip, end shape and their dimensions belong together.
+
 import { tunnelBackFace } from "../functions/tunnel/back-face";
+import { say } from "../words/say";
 import { tangent } from "./angle";
 import { dimensionLine, levelDimension } from "./draw/dimension";
 import { cut, holds, short, soft } from "./draw/ink";
@@ -35,7 +37,7 @@ export interface WaterlineViewInput {
   readonly deflector: number;
 }
 
-const title = "Waterline at the height of the tunnel";
+const title = say`Waterline at the height of the tunnel`;
 const column = 258;
 
 /** Seen from above, forward is right: half-breadths, entrance, tube, strip of aft wall, recess and deflector. */
@@ -103,23 +105,23 @@ function drawView(input: WaterlineViewInput) {
   });
   const stripMiddle = at(-R, (y(R) + y(-R)) / 2);
   const list: Note[] = [
-    { at: at(left * 0.5 - R * 0.5, y(left * 0.5 - R * 0.5)), says: `entrance ${shown(entrance, 1)}°` },
+    { at: at(left * 0.5 - R * 0.5, y(left * 0.5 - R * 0.5)), says: say`entrance ${shown(entrance, 1)}°` },
     {
       at: stripMiddle,
-      says: `aft wall seen ${mm(strip)}${strip === 0 ? "" : isHidden ? ": hidden" : ": not hidden"}`,
+      says: say`aft wall seen ${mm(strip)}${strip === 0 ? "" : isHidden ? say`: hidden` : say`: not hidden`}`,
       fill: isHidden ? holds : short,
       strong: !isHidden,
     },
-    ...(deflector > 0 ? [{ at: at(R, y(R) + deflector), says: `deflector ${mm(deflector)} out` }] : []),
+    ...(deflector > 0 ? [{ at: at(R, y(R) + deflector), says: say`deflector ${mm(deflector)} out` }] : []),
     ...(recessDepth > 0
       ? [
           {
             at: at(-R - recessLength * 0.4, -(y(-R - recessLength * 0.4) - recessDepth * 0.6)),
-            says: `recess ${mm(recessDepth)} in`,
+            says: say`recess ${mm(recessDepth)} in`,
           },
         ]
       : []),
-    { at: at(halfX(R), -halfBreadth * 0.5), says: `half-breadth ${mm(halfBreadth)}` },
+    { at: at(halfX(R), -halfBreadth * 0.5), says: say`half-breadth ${mm(halfBreadth)}` },
   ];
   const width = sheetWidth - column;
   const first = bottom + 18;
@@ -129,7 +131,7 @@ function drawView(input: WaterlineViewInput) {
       to: at(R, 0).x,
       y: first,
       starts: [at(-R, -y(-R)).y, at(R, -y(R)).y],
-      says: `bore ${mm(diameter)}`,
+      says: say`bore ${mm(diameter)}`,
       right: column - 8,
     }),
     ...(recessLength > 0 && recessDepth > 0
@@ -139,7 +141,7 @@ function drawView(input: WaterlineViewInput) {
             to: at(-R, 0).x,
             y: first + 18,
             starts: [at(-R - recessLength, -y(-R - recessLength)).y, at(-R, -y(-R)).y],
-            says: `recess ${mm(recessLength)}`,
+            says: say`recess ${mm(recessLength)}`,
             right: column - 8,
           }),
         ]
@@ -147,15 +149,15 @@ function drawView(input: WaterlineViewInput) {
   ];
   const lowest = Math.max(first + (rows.length - 1) * 18 + 8, notesHeight(list, width) + 18);
   const shape_ = [
-    recessDepth > 0 ? `recess ${mm(recessDepth)} deep and ${mm(recessLength)} long` : "no recess",
-    deflector > 0 ? `deflector standing out ${mm(deflector)}` : "no deflector",
+    recessDepth > 0 ? say`recess ${mm(recessDepth)} deep and ${mm(recessLength)} long` : say`no recess`,
+    deflector > 0 ? say`deflector standing out ${mm(deflector)}` : say`no deflector`,
   ].join(", ");
-  const foot = `stem ${mm(behindStem)} ahead of the axis; wall ${mm(wall)}`;
+  const foot = say`stem ${mm(behindStem)} ahead of the axis; wall ${mm(wall)}`;
   const says = [
-    "Seen from above, forward is right, to scale; dashed where the waterline was not measured.",
-    `Half-breadth at the axis ${mm(halfBreadth)}, entrance ${shown(entrance, 1)}°, bore ${mm(diameter)}, wall ${mm(wall)}, stem ${mm(behindStem)} ahead of the axis.`,
-    `Strip of aft wall seen from dead ahead ${mm(strip)}; end shape: ${shape_}; together ${mm(hiddenBy)}, ${
-      strip === 0 ? "nothing to hide" : isHidden ? "the strip is hidden" : "the strip is not hidden"
+    say`Seen from above, forward is right, to scale; dashed where the waterline was not measured.`,
+    say`Half-breadth at the axis ${mm(halfBreadth)}, entrance ${shown(entrance, 1)}°, bore ${mm(diameter)}, wall ${mm(wall)}, stem ${mm(behindStem)} ahead of the axis.`,
+    say`Strip of aft wall seen from dead ahead ${mm(strip)}; end shape: ${shape_}; together ${mm(hiddenBy)}, ${
+      strip === 0 ? say`nothing to hide` : isHidden ? say`the strip is hidden` : say`the strip is not hidden`
     }.`,
   ].join(" ");
   return sheet({
@@ -167,8 +169,8 @@ function drawView(input: WaterlineViewInput) {
       line(at(left, 0), at(right, 0), centre),
       line(at(0, -wide), at(0, wide), centre),
       dimensionLine(at(halfX(R), 0), at(halfX(R), -halfBreadth)),
-      text({ x: 4, y: 11 }, "aft", { fill: soft }),
-      text({ x: column - 16, y: 11 }, "forward", { fill: soft, anchor: "end" }),
+      text({ x: 4, y: 11 }, say`aft`, { fill: soft }),
+      text({ x: column - 16, y: 11 }, say`forward`, { fill: soft, anchor: "end" }),
       ...rows,
       notes(list, { x: column, top: 12, bottom: lowest, width }),
       text({ x: 4, y: lowest + 10 }, foot, { fill: soft }),

@@ -1,5 +1,6 @@
 import { escaped } from "../figures/draw/mark";
 import { shown } from "../figures/draw/number";
+import { say } from "../words/say";
 import type { LinesAsked } from "./lines-asked";
 import { box, says } from "./markup";
 import { signatures, table, warned } from "./pieces";
@@ -15,20 +16,20 @@ const amount = (words: string, hundredths: number, kind?: string): string =>
 
 function priceTable(asked: LinesAsked): string {
   const price = priceLines(asked);
-  if (!price) return says("p", "No price: a row that it is made of is missing or holds no number.");
+  if (!price) return says("p", say`No price: a row that it is made of is missing or holds no number.`);
   const share = asked.number("Estimate.share_80");
   const limit = asked.number("Estimate.limit");
   return [
     table(
-      ["Price", "Amount"],
+      [say`Price`, say`Amount`],
       [
         ...price.lines.map((line) => amount(line.says, line.hundredths)),
-        amount("Price before tax", price.before, "sum"),
-        amount("Tax", price.tax),
-        amount("Price with tax", price.total, "sum"),
+        amount(say`Price before tax`, price.before, "sum"),
+        amount(say`Tax`, price.tax),
+        amount(say`Price with tax`, price.total, "sum"),
         ...(limit === undefined
           ? []
-          : [amount("Written limit with tax; more only with written consent", Math.round(limit * 100))]),
+          : [amount(say`Written limit with tax; more only with written consent`, Math.round(limit * 100))]),
       ],
       [1],
     ),
@@ -36,7 +37,7 @@ function priceTable(asked: LinesAsked): string {
       ? ""
       : says(
           "p",
-          `An estimate, not a fixed price: by the yard's own hours it holds in ${shown(share * 100)} jobs of 100. What the contingency is used for is shown in the list of changes.`,
+          say`An estimate, not a fixed price: by the yard's own hours it holds in ${shown(share * 100)} jobs of 100. What the contingency is used for is shown in the list of changes.`,
         ),
   ].join("\n");
 }
@@ -44,11 +45,11 @@ function priceTable(asked: LinesAsked): string {
 function plan(asked: LinesAsked): string {
   const lines = asked.lines(["Estimate.order_date", "Estimate.haul_date", "Estimate.days"]);
   return table(
-    ["What", "When"],
+    [say`What`, say`When`],
     lines.map((line) => {
       const days =
         line.key === "days" && line.value.kind === "number"
-          ? `${shown(Math.ceil(line.value.value))} calendar days`
+          ? say`${shown(Math.ceil(line.value.value))} calendar days`
           : "";
       return box("tr", { "data-key": line.key }, says("td", line.quantity), says("td", days || line.words));
     }),
@@ -74,22 +75,27 @@ export function customerEstimate(asked: LinesAsked): string {
     );
   return [
     boat ? box("p", {}, says("b", "Boat:"), ` ${escaped(boat.words)}`) : "",
-    says("h2", "What is in it"),
-    table(["Work", "Agreed"], items),
-    says("h2", "Price"),
+    says("h2", say`What is in it`),
+    table([say`Work`, say`Agreed`], items),
+    says("h2", say`Price`),
     priceTable(asked),
-    says("h2", "Time"),
+    says("h2", say`Time`),
     plan(asked),
     warned(
-      "cure and watertightness",
-      "the days on the hard hold the cure of the joint at the shop's temperature; nobody shortens it to save a day. The tunnel is part of the watertight hull from then on: insurer and, where there is one, the classification are told by the owner.",
+      say`cure and watertightness`,
+      say`the days on the hard hold the cure of the joint at the shop's temperature; nobody shortens it to save a day. The tunnel is part of the watertight hull from then on: insurer and, where there is one, the classification are told by the owner.`,
     ),
     box(
       "div",
       { class: "keep" },
-      says("h2", "Changes, each agreed in writing before the work"),
-      table(["Date", "What", "Amount with tax", "Days", "Owner's signature"], changes, [], "fixed changes"),
+      says("h2", say`Changes, each agreed in writing before the work`),
+      table(
+        [say`Date`, say`What`, say`Amount with tax`, say`Days`, say`Owner's signature`],
+        changes,
+        [],
+        "fixed changes",
+      ),
     ),
-    signatures(["Yard", "Owner"]),
+    signatures([say`Yard`, say`Owner`]),
   ].join("\n");
 }

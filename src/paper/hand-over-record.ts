@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { LinesAsked } from "./lines-asked";
 import { signatures } from "./pieces";
 import { recordTables } from "./record-table";
@@ -12,5 +13,5 @@ export const handOverRecord = (asked: LinesAsked): string =>
       ["leak_0", "Job sheet.hold_leak"],
       ["isolator", "Job sheet.hold_isolator"],
     ]),
-    signatures(["Yard", "Owner"]),
+    signatures([say`Yard`, say`Owner`]),
   ].join("\n");

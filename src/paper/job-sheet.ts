@@ -1,6 +1,7 @@
 import { escaped } from "../figures/draw/mark";
 import type { FigureName } from "../figures/kinds";
 import { offsetPageOf } from "../figures/offset-page";
+import { say } from "../words/say";
 import type { Line } from "./line";
 import type { LinesAsked } from "./lines-asked";
 import { box, says } from "./markup";
@@ -73,7 +74,7 @@ export function jobSheet(asked: LinesAsked): string {
         ? []
         : [
             table(
-              ["To be signed", "In the notebook", "Name", "Date", "Signature"],
+              [say`To be signed`, say`In the notebook`, say`Name`, say`Date`, say`Signature`],
               signs.map(signRow),
               [],
               "fixed signs",
@@ -84,5 +85,5 @@ export function jobSheet(asked: LinesAsked): string {
     // A heading alone stays with what it heads; figures and tables keep to a page by themselves.
     return [...(start.length === 1 ? [keep(start.join(""), first)] : [...start, first]), ...rest].join("\n");
   });
-  return [...parts, signatures(["Foreman", "Second person"])].join("\n");
+  return [...parts, signatures([say`Foreman`, say`Second person`])].join("\n");
 }

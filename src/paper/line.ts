@@ -4,6 +4,7 @@ import { firstOption, isOptionPage, lead, optionsOf, type Page, pageByName } fro
 import { rowEntry } from "../notebook/row-entry";
 import { type RowKind, rowKind, rowOfKey } from "../notebook/rows";
 import { type Outcome, outcomeAt, outcomeWords } from "../notebook/verdict";
+import { say } from "../words/say";
 import { numberWords, unitWords } from "./unit-words";
 
 /** A row of an option page as it goes on paper, for one option. */
@@ -29,7 +30,7 @@ function wordsOf(value: CellValue, unit: string, digits: number | undefined): st
     case "text":
       return value.text;
     case "error":
-      return `not worked out: ${value.sentence}`;
+      return say`not worked out: ${value.sentence}`;
     case "number": {
       const printed = unitWords(unit, value.value);
       return `${numberWords(value.value, unit, digits)}${printed && `\u00a0${printed}`}`;

@@ -1,5 +1,6 @@
 import type { LiveNotebook } from "../notebook/live";
 import { pageByName } from "../notebook/model";
+import { say } from "../words/say";
 import { type Line, lineOf, linesOf } from "./line";
 
 /** Rows of one option, asked for by page and key; what is not there is remembered, so that the sheet can say it. */
@@ -47,6 +48,6 @@ export class LinesAsked {
     const list = [
       ...new Set([...this.absent.filter((address) => address.startsWith("page ") || isPage(address)), ...pages]),
     ];
-    return `This sheet is not complete: the notebook has no ${list.join(", no ")}; add what is missing, or fill it in by pen.`;
+    return say`This sheet is not complete: the notebook has no ${list.join(say`, no `)}; add what is missing, or fill it in by pen.`;
   }
 }

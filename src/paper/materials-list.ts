@@ -1,4 +1,5 @@
 import { escaped } from "../figures/draw/mark";
+import { say } from "../words/say";
 import type { Line } from "./line";
 import type { LinesAsked } from "./lines-asked";
 import { box, says, tick } from "./markup";
@@ -17,13 +18,13 @@ interface Group {
 
 const groups: readonly Group[] = [
   {
-    title: "Thruster and tube",
+    title: say`Thruster and tube`,
     order: ["Fit.motor_mass", "Tunnel.stock"],
     about: ["Tunnel.diameter", "Tunnel.outside", "Tunnel.wall"],
     cautions: ["Job sheet.caution_lift"],
   },
   {
-    title: "Glass, resin and filler",
+    title: say`Glass, resin and filler`,
     order: ["Joint.glass_packs", "Joint.resin_packs", "Joint.hardener", "Joint.filler"],
     about: [
       "Joint.fabric",
@@ -37,13 +38,13 @@ const groups: readonly Group[] = [
     cautions: ["Job sheet.caution_resin", "Job sheet.caution_hardener", "Job sheet.caution_pot"],
   },
   {
-    title: "Conductors, fuse and isolator",
+    title: say`Conductors, fuse and isolator`,
     order: ["Supply.run", "Supply.joints", "Supply.fuse", "Supply.isolator"],
     about: ["Supply.area", "Supply.legs", "Supply.insulation", "Supply.breaking", "Supply.isolator_short"],
     cautions: ["Job sheet.caution_fault"],
   },
   {
-    title: "Batteries and charging",
+    title: say`Batteries and charging`,
     order: ["Supply.series", "Supply.parallel", "Supply.charge_run"],
     about: [
       "Supply.V_nominal",
@@ -56,13 +57,13 @@ const groups: readonly Group[] = [
     cautions: [],
   },
   {
-    title: "Coating",
+    title: say`Coating`,
     order: ["Estimate.coat_area"],
     about: ["Estimate.scope_coating"],
     cautions: ["Job sheet.caution_paint"],
   },
   {
-    title: "Lead times",
+    title: say`Lead times`,
     order: [],
     about: [
       "Estimate.order_date",
@@ -106,11 +107,16 @@ export function materialsList(asked: LinesAsked): string {
       ...asked.lines(cautions).map(caution),
       toBuy.length === 0
         ? ""
-        : table(["To order", "", "Ordered", "There", "Supplier, batch, date"], toBuy.map(bought), [], "fixed buys"),
+        : table(
+            [say`To order`, "", say`Ordered`, say`There`, say`Supplier, batch, date`],
+            toBuy.map(bought),
+            [],
+            "fixed buys",
+          ),
       toKnow.length === 0
         ? ""
-        : table([toBuy.length === 0 ? "Plan" : "Which, and how much", ""], toKnow.map(told), [], "fixed"),
+        : table([toBuy.length === 0 ? say`Plan` : say`Which, and how much`, ""], toKnow.map(told), [], "fixed"),
     ];
   });
-  return [...parts, signatures(["Stores"])].join("\n");
+  return [...parts, signatures([say`Stores`])].join("\n");
 }

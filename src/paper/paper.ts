@@ -2,6 +2,8 @@ import { escaped } from "../figures/draw/mark";
 import type { LiveNotebook } from "../notebook/live";
 import { optionsOf } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
+import { spoken } from "../words/language";
+import { say } from "../words/say";
 import { customerEstimate } from "./customer-estimate";
 import { handOverRecord } from "./hand-over-record";
 import { jobSheet } from "./job-sheet";
@@ -14,8 +16,7 @@ import { serviceCard } from "./service-card";
 import type { SheetSize } from "./sheet-size";
 import { fullSize, templateStyle } from "./template-sheets";
 
-const aid =
-  "Planning aid. The boat's and the equipment's builder, class or national rules, local codes and licensed practice decide.";
+const aid = say`Planning aid. The boat's and the equipment's builder, class or national rules, local codes and licensed practice decide.`;
 
 function body(layout: LayoutName, asked: LinesAsked, size: SheetSize, margin: string): string {
   switch (layout) {
@@ -39,7 +40,7 @@ function verdict(asked: LinesAsked): string {
   const go = asked.line("Job sheet.go");
   if (!go) return "";
   const isGo = go.value.kind === "text" && go.value.text.startsWith("go");
-  return box("p", { class: isGo ? "go" : "stop", "data-key": "go" }, escaped(go.words || "STOP: not worked out"));
+  return box("p", { class: isGo ? "go" : "stop", "data-key": "go" }, escaped(go.words || say`STOP: not worked out`));
 }
 
 /**
@@ -53,11 +54,11 @@ export function paperOf(live: LiveNotebook, layout: LayoutName, option: string, 
   const { about } = live.notebook;
   const options = optionsOf(live.notebook);
   if (!options.includes(option)) {
-    throw new Refusal(`There is no option "${option}" (there are ${options.join(", ") || "none"}).`);
+    throw new Refusal(say`There is no option "${option}" (there are ${options.join(", ") || "none"}).`);
   }
   const title = layoutTitles[layout];
-  const revision = `revision ${about.revision || "none"}`;
-  const date = about.date || "no date";
+  const revision = say`revision ${about.revision || "none"}`;
+  const date = about.date || say`no date`;
   const margin = `${about.title}, ${option}, ${title.toLowerCase()}, ${revision}, ${date}`;
   const asked = new LinesAsked(live, option);
   const top = verdict(asked);
@@ -70,7 +71,7 @@ export function paperOf(live: LiveNotebook, layout: LayoutName, option: string, 
   });
   const { missing } = asked;
   return `<!doctype html>
-<html lang="en">
+<html lang="${spoken().language}">
 <head>
 <meta charset="utf-8">
 <title>${escaped(margin)}</title>
@@ -85,7 +86,7 @@ ${layout === "templates" ? templateStyle(size) : ""}
 <div class="title">${cell("job", about.title)}${cell("option", option)}${cell("revision", about.revision || "none")}${cell("date", date)}</div>
 ${top}
 ${missing === undefined ? "" : says("p", missing, "stop")}
-${says("p", `${aid} Units are metric.`, "aid")}
+${says("p", say`${aid} Units are metric.`, "aid")}
 ${content}
 </body>
 </html>

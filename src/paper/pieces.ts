@@ -3,6 +3,7 @@ import { escaped } from "../figures/draw/mark";
 import { isDrawn } from "../figures/figure";
 import type { FigureName } from "../figures/kinds";
 import { figureOf } from "../figures/pages";
+import { say } from "../words/say";
 import type { Line } from "./line";
 import type { LinesAsked } from "./lines-asked";
 import { box, field, says, tick } from "./markup";
@@ -22,7 +23,7 @@ export const caution = (line: Line): string =>
 
 /** A caution in words of its own, for a sheet that stands beside no row. */
 export const warned = (about: string, text: string): string =>
-  box("div", { class: "caution" }, says("b", `Caution: ${about}`), ` ${escaped(text)}`);
+  box("div", { class: "caution" }, says("b", say`Caution: ${about}`), ` ${escaped(text)}`);
 
 /** A step of the work with a square to tick. */
 export const step = (line: Line): string =>
@@ -46,9 +47,9 @@ export const hold = (line: Line): string =>
       "div",
       { class: "fields" },
       field("measured", "wide"),
-      field("holds: yes / no"),
+      field(say`holds: yes / no`),
       field("signed"),
-      field("date, time"),
+      field(say`date, time`),
     ),
   );
 
@@ -98,12 +99,12 @@ export const signatures = (who: readonly string[]): string =>
   box(
     "div",
     { class: "keep" },
-    says("h2", "Signed"),
+    says("h2", say`Signed`),
     ...who.map((one) =>
       box(
         "div",
         { class: "fields" },
-        field(`${one}: name`, "wide tall"),
+        field(say`${one}: name`, "wide tall"),
         field("date", "tall"),
         field("signature", "wide tall"),
       ),

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { LinesAsked } from "./lines-asked";
 
 export interface PriceLine {
@@ -24,11 +25,11 @@ export function priceLines(asked: LinesAsked): Price | undefined {
   const [hours, rate, markup] = [read("hours_likely"), read("rate"), read("markup")];
   const [price, taxed] = [read("price_80"), read("price_taxed")];
   const costs = [
-    ["Labour", hours === undefined || rate === undefined ? undefined : hours * rate],
-    ["Materials", read("materials")],
-    ["Equipment", read("equipment")],
-    ["Haul-out, days on the hard, waste", read("yard")],
-    ["Electrician's test and certificate", read("subcontract")],
+    [say`Labour`, hours === undefined || rate === undefined ? undefined : hours * rate],
+    [say`Materials`, read("materials")],
+    [say`Equipment`, read("equipment")],
+    [say`Haul-out, days on the hard, waste`, read("yard")],
+    [say`Electrician's test and certificate`, read("subcontract")],
   ] as const;
   if (markup === undefined || price === undefined || taxed === undefined) return undefined;
   const lines = costs.flatMap(([says, cost]) =>
@@ -39,7 +40,7 @@ export function priceLines(asked: LinesAsked): Price | undefined {
   const total = Math.round(taxed * 100);
   const rest = before - lines.reduce((sum, { hundredths }) => sum + hundredths, 0);
   return {
-    lines: [...lines, { says: "Contingency, for what is found on the way", hundredths: rest }],
+    lines: [...lines, { says: say`Contingency, for what is found on the way`, hundredths: rest }],
     before,
     tax: total - before,
     total,

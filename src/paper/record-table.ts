@@ -1,4 +1,5 @@
 import { escaped } from "../figures/draw/mark";
+import { say } from "../words/say";
 import type { Line } from "./line";
 import type { LinesAsked } from "./lines-asked";
 import { box, says } from "./markup";
@@ -29,7 +30,9 @@ function sectionBody(lines: readonly Line[]): string {
   };
   return [
     ...others.map(piece),
-    rows.length === 0 ? "" : table(["Quantity", "In the notebook", "Read, by pen"], rows.map(row), [], "fixed reads"),
+    rows.length === 0
+      ? ""
+      : table([say`Quantity`, say`In the notebook`, say`Read, by pen`], rows.map(row), [], "fixed reads"),
   ].join("\n");
 }
 

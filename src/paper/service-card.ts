@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { LinesAsked } from "./lines-asked";
 import { signatures, warned } from "./pieces";
 import { recordTables } from "./record-table";
@@ -6,9 +7,9 @@ import { recordTables } from "./record-table";
 export const serviceCard = (asked: LinesAsked): string =>
   [
     warned(
-      "before anything is opened",
-      "isolate, lock and tag before a hand goes into the tunnel, the propeller can start by itself; disconnect the battery before a cover comes off. Local codes and the equipment's builder decide.",
+      say`before anything is opened`,
+      say`isolate, lock and tag before a hand goes into the tunnel, the propeller can start by itself; disconnect the battery before a cover comes off. Local codes and the equipment's builder decide.`,
     ),
     recordTables(asked, "Service", [["motor", "Job sheet.caution_fault"]]),
-    signatures(["Serviced by", "Owner"]),
+    signatures([say`Serviced by`, say`Owner`]),
   ].join("\n");

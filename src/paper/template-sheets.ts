@@ -4,6 +4,7 @@ import { papers } from "../figures/template/paper";
 import type { Template } from "../figures/template/template";
 import { templateSheets } from "../figures/template/template-sheets";
 import { templatesOf } from "../figures/template/templates-of";
+import { say } from "../words/say";
 import type { LinesAsked } from "./lines-asked";
 import { box, says } from "./markup";
 import { caution, table, warned } from "./pieces";
@@ -34,7 +35,7 @@ function sheetsOf(template: Template, size: SheetSize, margin: string): string[]
       "section",
       { class: `template ${way}` },
       svg,
-      says("p", `${margin}; planning aid; sheet ${i + 1} of ${all.length}`),
+      says("p", say`${margin}; planning aid; sheet ${i + 1} of ${all.length}`),
     );
   });
 }
@@ -60,25 +61,25 @@ export function fullSize(asked: LinesAsked, size: SheetSize, margin: string): st
   const dust = asked.line("Job sheet.caution_dust");
   const agree = asked.line("Job sheet.hold_tapes");
   return [
-    says("h2", "Before anything is marked"),
+    says("h2", say`Before anything is marked`),
     box(
       "p",
       {},
-      "Print at 100 %, without fitting to the page. Measure the check bar on every sheet: 100 mm, or the sheet goes into the bin. ",
-      "Lay the sheets over one another by the crosses, tape them flat, measure across the joins.",
+      say`Print at 100 %, without fitting to the page. Measure the check bar on every sheet: 100 mm, or the sheet goes into the bin. `,
+      say`Lay the sheets over one another by the crosses, tape them flat, measure across the joins.`,
     ),
     warned(
-      "cut once",
-      "a template holds for the side of the hull that is named on it; offer it up, measure both holes from inside and outside, and cut nothing before the two agree.",
+      say`cut once`,
+      say`a template holds for the side of the hull that is named on it; offer it up, measure both holes from inside and outside, and cut nothing before the two agree.`,
     ),
     ...(dust ? [caution(dust)] : []),
     ...(agree ? [box("p", {}, says("b", agree.quantity), ` ${escaped(agree.words)}`)] : []),
-    says("h2", "Templates"),
-    table(["Template", "Sheets", "For"], list, [1]),
+    says("h2", say`Templates`),
+    table([say`Template`, say`Sheets`, say`For`], list, [1]),
     offsets
       ? says(
           "p",
-          `The wrap templates follow the skin as measured on sheet "${offsets.name}". Half-lengths and trim table on the job sheet are those of a flat side: cut to the templates.`,
+          say`The wrap templates follow the skin as measured on sheet "${offsets.name}". Half-lengths and trim table on the job sheet are those of a flat side: cut to the templates.`,
         )
       : "",
     ...templates.flatMap((template) => sheetsOf(template, size, margin)),

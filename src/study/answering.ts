@@ -1,4 +1,5 @@
 import type { SheetTexts } from "../engine/engine";
+import { say } from "../words/say";
 import { carryOut, type Study } from "./carry-out";
 import type { Asked, Studies, StudyName, StudyReply, StudyRequest } from "./messages";
 import { moves } from "./moves";
@@ -48,7 +49,7 @@ export function answering(post: (reply: StudyReply) => void): (request: StudyReq
     const stop = new AbortController();
     running.set(ask, stop);
     try {
-      if (!open) throw new Error("Nothing can be asked before the notebook is there; send it first.");
+      if (!open) throw new Error(say`Nothing can be asked before the notebook is there; send it first.`);
       const study = studyOf(open, asked);
       const progress = (one: { readonly done: number; readonly of: number }) => post({ kind: "progress", ask, ...one });
       post({ kind: "answer", ask, answer: await carryOut(study, { signal: stop.signal, progress }) });

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { Study } from "./carry-out";
 import type { Plain } from "./kernel/plain";
 import type { Runner } from "./runner";
@@ -64,14 +65,14 @@ function noteOf(
 ): string {
   if (low === undefined || high === undefined) {
     return typeof input.value === "number"
-      ? "no plausible range in the notebook"
-      : "no list of choices in the notebook";
+      ? say`no plausible range in the notebook`
+      : say`no list of choices in the notebook`;
   }
   const missing = [
     ...(Number.isNaN(atLow) ? [valueWords(low, input.unit)] : []),
     ...(Number.isNaN(atHigh) ? [valueWords(high, input.unit)] : []),
   ];
-  return missing.length > 0 ? `no result at ${missing.join(" and ")}` : "";
+  return missing.length > 0 ? say`no result at ${missing.join(" and ")}` : "";
 }
 
 function moveOf(input: StudyInput, at: At): Move {
@@ -101,7 +102,7 @@ const isMoving = ({ over, percent, low }: Move): boolean =>
  */
 export function moves(subject: Subject, runner: Runner, result: number): Study<MovesAnswer> {
   const asked = subject.results[result];
-  if (!asked) throw new Error("the question names a result that the subject does not have");
+  if (!asked) throw new Error(say`the question names a result that the subject does not have`);
   const base = valuesOf(subject);
   const read = (values: readonly Plain[]): number => {
     const value = runner.run(values)[result];

@@ -1,4 +1,5 @@
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import type { StudyInput } from "./subject";
 
 /** Where a study looks for values of one input; both ends belong to it. */
@@ -19,10 +20,12 @@ export function rangeOf(input: StudyInput, asked: Partial<Range> = {}): Range {
   const low = asked.low ?? input.low ?? ends[0];
   const high = asked.high ?? input.high ?? ends[1];
   if (low === undefined || high === undefined) {
-    throw new Refusal(`${input.name} has no plausible range in the notebook; give a low and a high value.`);
+    throw new Refusal(say`${input.name} has no plausible range in the notebook; give a low and a high value.`);
   }
   if (!(low < high)) {
-    throw new Refusal(`${input.name}: the range from ${low} to ${high} is empty; give a low value below the high one.`);
+    throw new Refusal(
+      say`${input.name}: the range from ${low} to ${high} is empty; give a low value below the high one.`,
+    );
   }
   return { low, high };
 }

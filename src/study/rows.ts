@@ -11,6 +11,7 @@ import {
 } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
 import { rowKind } from "../notebook/rows";
+import { say } from "../words/say";
 
 /** A row of an option page, the same line for every option. */
 export interface StudyRow {
@@ -54,7 +55,7 @@ export function rowsNamed(notebook: Notebook, patterns: string): StudyRow[] {
     if (rows.length === 0) {
       const pages = notebook.pages.filter(isOptionPage).map(({ name }) => name);
       throw new Refusal(
-        `"${pattern}" names no row; write Page.key, with * for any letters, for example Compare.* (pages: ${pages.join(", ")}).`,
+        say`"${pattern}" names no row; write Page.key, with * for any letters, for example Compare.* (pages: ${pages.join(", ")}).`,
       );
     }
     return rows;

@@ -1,10 +1,12 @@
 // Past 150 lines: choosing, comparing and wording a table of options share its shape.
+
 import type { CellValue } from "../engine/value";
 import { sameValue } from "../engine/value";
 import type { LiveNotebook } from "../notebook/live";
 import { firstOption, optionsOf } from "../notebook/model";
 import { rowKind } from "../notebook/rows";
 import { type Outcome, outcomeAt, outcomeWords } from "../notebook/verdict";
+import { say } from "../words/say";
 import { type AgainstBase, againstBase } from "./against-base";
 import { cellOf, checkRows, quantityOf, type StudyRow, unitOf } from "./rows";
 import { listWords } from "./words";
@@ -45,6 +47,7 @@ export interface SideOption {
   readonly open: number;
   /** `ruled out by Drop in the conductors`, `all 43 checks hold`, and whether it is the best, in words. */
   readonly words: string;
+  readonly isBest: boolean;
 }
 
 export interface SideBySide {
@@ -75,12 +78,12 @@ function outcomes(live: LiveNotebook, column: number): { quantity: string; outco
 }
 
 function optionWords(ruledOutBy: readonly string[], open: number, held: number, isBest: boolean): string {
-  const count = open === 1 ? "one check is" : `${open} checks are`;
-  const stillOpen = open === 0 ? "" : `; ${count} open`;
-  if (ruledOutBy.length > 0) return `ruled out by ${listWords(ruledOutBy)}${stillOpen}`;
-  const all = held === 1 ? "the one check holds" : `all ${held} checks hold`;
-  const holds = open === 0 ? all : `${held === 1 ? "one check holds" : `${held} checks hold`}${stillOpen}`;
-  return isBest ? `best: ${holds}` : holds;
+  const count = open === 1 ? say`one check is` : say`${open} checks are`;
+  const stillOpen = open === 0 ? "" : say`; ${count} open`;
+  if (ruledOutBy.length > 0) return say`ruled out by ${listWords(ruledOutBy)}${stillOpen}`;
+  const all = held === 1 ? say`the one check holds` : say`all ${held} checks hold`;
+  const holds = open === 0 ? all : `${held === 1 ? say`one check holds` : say`${held} checks hold`}${stillOpen}`;
+  return isBest ? say`best: ${holds}` : holds;
 }
 
 /** Rows page by page. */
@@ -129,7 +132,8 @@ export function sideBySide(live: LiveNotebook, wishes: SideBySideWishes): SideBy
       const open = kinds.filter((kind) => kind === "open").length;
       const held = kinds.filter((kind) => kind === "holds").length;
       const ruledOutBy = short[i] ?? [];
-      return { name, ruledOutBy, open, words: optionWords(ruledOutBy, open, held, bestAt.has(i)) };
+      const isBest = bestAt.has(i) && ruledOutBy.length === 0;
+      return { name, ruledOutBy, open, isBest, words: optionWords(ruledOutBy, open, held, bestAt.has(i)) };
     }),
     groups: grouped(shown),
     hidden: rows.length - shown.length,

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { Study } from "./carry-out";
 import type { Plain } from "./kernel/plain";
 import { pointsOver, type Range, rangeOf } from "./range";
@@ -42,7 +43,7 @@ interface Try {
  */
 export function smallest(subject: Subject, runner: Runner, question: SmallestQuestion): Study<SmallestAnswer> {
   const input = subject.inputs[question.input];
-  if (!input) throw new Error("the question names an input that the subject does not have");
+  if (!input) throw new Error(say`the question names an input that the subject does not have`);
   const base = valuesOf(subject);
   /** A check without a result does not hold. */
   const shortAt = (x: Plain): string[] => {
@@ -73,23 +74,23 @@ export function smallest(subject: Subject, runner: Runner, question: SmallestQue
     const moved = (short: readonly string[]) => short.filter((name) => !stuck.includes(name));
     const first = tries.findIndex(({ short }) => moved(short).length === 0);
     const rest = [
-      ...(unmoved.length === 0 ? [] : [`whatever it is, short: ${listWords(unmoved)}`]),
-      ...(open.length === 0 ? [] : [`open: ${open.length === 1 ? "one check" : `${open.length} checks`}`]),
+      ...(unmoved.length === 0 ? [] : [say`whatever it is, short: ${listWords(unmoved)}`]),
+      ...(open.length === 0 ? [] : [say`open: ${open.length === 1 ? say`one check` : say`${open.length} checks`}`]),
     ];
     const end = `${rest.map((words) => `; ${words}`).join("")}.`;
     const says = (x: Plain) => `${input.name} ${valueWords(x, input.unit)}`;
     if (first < 0) {
       const best = tries.reduce((a, b) => (b.short.length < a.short.length ? b : a));
       const short = moved(best.short);
-      const sentence = `No value of ${input.name} makes all checks hold that it moves; with ${valueWords(best.x, input.unit)} still short: ${listWords(short)}${end}`;
+      const sentence = say`No value of ${input.name} makes all checks hold that it moves; with ${valueWords(best.x, input.unit)} still short: ${listWords(short)}${end}`;
       return { value: undefined, short, unmoved, open, sentence };
     }
     const [found, before] = [tries[first] as Try, tries[first - 1]];
     if (!before) {
       const all = tries.every(({ short }) => moved(short).length === 0);
       const sentence = all
-        ? `${input.name} makes no difference to any check${end}`
-        : `All checks that ${input.name} moves hold from ${valueWords(found.x, input.unit)} on${end}`;
+        ? say`${input.name} makes no difference to any check${end}`
+        : say`All checks that ${input.name} moves hold from ${valueWords(found.x, input.unit)} on${end}`;
       return { value: found.x, short: [], unmoved, open, sentence };
     }
     let [value, short] = [found.x, moved(before.short)];
@@ -98,8 +99,8 @@ export function smallest(subject: Subject, runner: Runner, question: SmallestQue
       const ends = halve({ left: Number(before.x), right: Number(found.x) }, (x) => at(x).length === 0);
       [value, short] = [ends.right, at(ends.left)];
     }
-    const less = listed ? `with ${valueWords(before.x, input.unit)}` : "with anything less";
-    const sentence = `All checks that ${input.name} moves hold with ${says(value)}; ${less} short: ${listWords(short)}${end}`;
+    const less = listed ? say`with ${valueWords(before.x, input.unit)}` : say`with anything less`;
+    const sentence = say`All checks that ${input.name} moves hold with ${says(value)}; ${less} short: ${listWords(short)}${end}`;
     return { value, short, unmoved, open, sentence };
   })();
 }

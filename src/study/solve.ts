@@ -1,4 +1,5 @@
 // Past 150 lines: the search and its answers in words belong together.
+import { say } from "../words/say";
 import type { Study } from "./carry-out";
 import { crossings } from "./crossings";
 import type { Plain } from "./kernel/plain";
@@ -43,7 +44,7 @@ interface Names {
 }
 
 const says = ({ input, result }: Names, { input: x, result: y }: Solution): string =>
-  `${input.name} ${valueWords(x, input.unit)} gives ${result.name} ${quantityWords(y, result.unit)}`;
+  say`${input.name} ${valueWords(x, input.unit)} gives ${result.name} ${quantityWords(y, result.unit)}`;
 
 /** The input at which a curve crosses the wanted value, by halving down to neighbouring numbers. */
 function solutionAt(place: Bracket | number, curve: Curve, wanted: number): Solution {
@@ -106,15 +107,15 @@ function answer(
   nearest: Solution | undefined,
 ): SolveAnswer {
   const { input, result } = names;
-  const range = `${input.name} from ${quantityWords(low, "")} to ${quantityWords(high, input.unit)}`;
+  const range = say`${input.name} from ${quantityWords(low, "")} to ${quantityWords(high, input.unit)}`;
   const aim = `${result.name} ${quantityWords(wanted, result.unit)}`;
-  if (!nearest) return { solutions: [], nearest, sentence: `${result.name} has no result for ${range}.` };
+  if (!nearest) return { solutions: [], nearest, sentence: say`${result.name} has no result for ${range}.` };
   if (solutions.length === 0) {
-    const reach = `nearest: ${says(names, nearest)}`;
-    return { solutions, nearest, sentence: `${aim} is out of reach for ${range}; ${reach}.` };
+    const reach = say`nearest: ${says(names, nearest)}`;
+    return { solutions, nearest, sentence: say`${aim} is out of reach for ${range}; ${reach}.` };
   }
-  const jumps = solutions.some((one) => one.jumps) ? "; the result jumps there" : "";
-  const several = solutions.length > 1 ? `${solutions.length} values do, the result goes up and down: ` : "";
+  const jumps = solutions.some((one) => one.jumps) ? say`; the result jumps there` : "";
+  const several = solutions.length > 1 ? say`${solutions.length} values do, the result goes up and down: ` : "";
   return {
     solutions,
     nearest: undefined,
@@ -134,7 +135,7 @@ function fromList(names: Names, question: SolveQuestion, at: (x: Plain) => numbe
         return {
           solutions: [one],
           nearest: undefined,
-          sentence: `The first of the list that does: ${says(names, one)}.`,
+          sentence: say`The first of the list that does: ${says(names, one)}.`,
         };
       }
       yield { done: i + 1, of: choices.length };
@@ -142,8 +143,8 @@ function fromList(names: Names, question: SolveQuestion, at: (x: Plain) => numbe
     const results = tried.filter(({ result }) => !Number.isNaN(result));
     const nearest = results.sort((a, b) => Math.abs(a.result - wanted) - Math.abs(b.result - wanted))[0];
     const aim = `${names.result.name} ${enough} ${quantityWords(wanted, names.result.unit)}`;
-    const reach = nearest ? `nearest: ${says(names, nearest)}` : "no choice has a result";
-    return { solutions: [], nearest, sentence: `No choice of ${names.input.name} gives ${aim}; ${reach}.` };
+    const reach = nearest ? say`nearest: ${says(names, nearest)}` : say`no choice has a result`;
+    return { solutions: [], nearest, sentence: say`No choice of ${names.input.name} gives ${aim}; ${reach}.` };
   })();
 }
 
@@ -159,7 +160,7 @@ function fromList(names: Names, question: SolveQuestion, at: (x: Plain) => numbe
 export function solve(subject: Subject, runner: Runner, question: SolveQuestion): Study<SolveAnswer> {
   const input = subject.inputs[question.input];
   const result = subject.results[question.result];
-  if (!input || !result) throw new Error("the question names an input or a result that the subject does not have");
+  if (!input || !result) throw new Error(say`the question names an input or a result that the subject does not have`);
   const base = valuesOf(subject);
   const at = (x: Plain): number => {
     const value = runner.run(base.with(question.input, x))[question.result];

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { Study } from "./carry-out";
 import type { Plain } from "./kernel/plain";
 import { pointsOver, type Range, rangeOf } from "./range";
@@ -47,7 +48,7 @@ const valuesAlong = (input: StudyInput, { range, parts = defaultParts }: Axis): 
 export function twoInputs(subject: Subject, runner: Runner, question: TwoInputsQuestion): Study<TwoInputsAnswer> {
   const [acrossInput, downInput] = [subject.inputs[question.across.input], subject.inputs[question.down.input]];
   const result = subject.results[question.result];
-  if (!acrossInput || !downInput || !result) throw new Error("the question names what the subject does not have");
+  if (!acrossInput || !downInput || !result) throw new Error(say`the question names what the subject does not have`);
   const base = valuesOf(subject);
   const [across, down] = [valuesAlong(acrossInput, question.across), valuesAlong(downInput, question.down)];
   return (function* () {

@@ -1,4 +1,5 @@
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import { checkShape, type Shape } from "./spread/shape";
 import type { VariedInput } from "./spread/spread";
 import type { StudyInput, Subject } from "./subject";
@@ -10,7 +11,7 @@ const patterns = {
 };
 
 /** Said wherever a spread is asked for in words that cannot be read. */
-export const varyAdvice = "write low,likely,high or low,high or ±5% or likely±spread";
+export const varyAdvice = say`write low,likely,high or low,high or ±5% or likely±spread`;
 
 /**
  * How an input may turn out, from text: `10,12,20` low, likely, high · `10,20` every value alike · `±5%` or `±2` three
@@ -20,7 +21,7 @@ export const varyAdvice = "write low,likely,high or low,high or ±5% or likely±
  */
 export function readShape(input: StudyInput, text: string): Shape {
   const shape = shapeOf(input, text.replace(/\s/g, ""));
-  if (!shape) throw new Refusal(`${input.name}: "${text}" is no spread; ${varyAdvice}.`);
+  if (!shape) throw new Refusal(say`${input.name}: "${text}" is no spread; ${varyAdvice}.`);
   checkShape(input.name, shape);
   return shape;
 }
@@ -42,7 +43,7 @@ function shapeOf(input: StudyInput, text: string): Shape | undefined {
     const likely = Number(middle);
     return { kind: "normal", likely, spread: percent ? (Math.abs(likely) * by) / 100 : by };
   }
-  if (typeof input.value !== "number") throw new Refusal(`${input.name} holds no number that could spread.`);
+  if (typeof input.value !== "number") throw new Refusal(say`${input.name} holds no number that could spread.`);
   const reach = percent ? (Math.abs(input.value) * by) / 100 : by;
   return { kind: "three points", low: input.value - reach, likely: input.value, high: input.value + reach };
 }

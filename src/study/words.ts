@@ -1,4 +1,5 @@
 import { displayNumber } from "../notebook/display";
+import { say } from "../words/say";
 import type { Plain } from "./kernel/plain";
 
 /** A number with its unit, as a sentence says it. */
@@ -7,7 +8,7 @@ export const quantityWords = (value: number, unit: string): string =>
 
 /** Any value, as a sentence says it. */
 export function valueWords(value: Plain, unit: string): string {
-  if (typeof value === "number") return Number.isNaN(value) ? "no result" : quantityWords(value, unit);
+  if (typeof value === "number") return Number.isNaN(value) ? say`no result` : quantityWords(value, unit);
   if (value === null) return "blank";
   return typeof value === "boolean" ? (value ? "TRUE" : "FALSE") : `"${value}"`;
 }
@@ -15,5 +16,5 @@ export function valueWords(value: Plain, unit: string): string {
 /** `a`, `a and b`, `a, b and c`. */
 export function listWords(words: readonly string[]): string {
   const [last = "", ...before] = [...words].reverse();
-  return before.length === 0 ? last : `${before.reverse().join(", ")} and ${last}`;
+  return before.length === 0 ? last : say`${before.reverse().join(", ")} and ${last}`;
 }

@@ -1,5 +1,6 @@
 import { percentWords } from "../../study/sentences";
 import type { SideBySide, SideCell, SideRow } from "../../study/side-by-side";
+import { say } from "../../words/say";
 import { rule, soft } from "../draw/ink";
 import { lineHeight, text, wrap } from "../draw/letters";
 import { line } from "../draw/mark";
@@ -12,7 +13,7 @@ const quantityWidth = 200;
 const optionWidth = 150;
 
 /** The other options are measured against this one. */
-const baseWords = "the base";
+const baseWords = say`the base`;
 
 const minus = "\u2212";
 const signed = (text: string): string => (/^[-\u2212]/.test(text) ? minus + text.slice(1) : `+${text}`);
@@ -22,8 +23,8 @@ function offWords({ difference, share, verdict }: SideCell): string[] {
   if (difference === undefined) return [];
   // Percent of a margin, to the tenth that a verdict may show.
   const points = Math.round(Math.abs(1000 * difference)) / 10;
-  if (difference === 0 || (verdict !== "" && points === 0)) return ["the same"];
-  if (verdict !== "") return [`${points} points ${difference > 0 ? "more" : "less"}`];
+  if (difference === 0 || (verdict !== "" && points === 0)) return [say`the same`];
+  if (verdict !== "") return [say`${points} points ${difference > 0 ? say`more` : say`less`}`];
   const shareWords = share === undefined ? "" : ` (${signed(percentWords(share))})`;
   return [`${signed(brief(difference))}${shareWords}`];
 }
@@ -31,7 +32,7 @@ function offWords({ difference, share, verdict }: SideCell): string[] {
 /** What a cell of the comparison says, line by line. */
 export function cellLines(cell: SideCell, isBase: boolean): string[] {
   const { value, verdict, isBest } = cell;
-  const more = [...(isBase ? [] : offWords(cell)), ...(isBest ? ["best"] : [])];
+  const more = [...(isBase ? [] : offWords(cell)), ...(isBest ? [say`best`] : [])];
   if (verdict !== "") return [verdict, ...more];
   switch (value.kind) {
     case "number":
@@ -49,7 +50,7 @@ export function cellLines(cell: SideCell, isBase: boolean): string[] {
 
 /** The comparison as a drawing: a line for each row, a column for each option. */
 export function optionsTable(table: SideBySide): Figure {
-  const title = "Options side by side";
+  const title = say`Options side by side`;
   return figure(title, () => {
     const { options, groups, base } = table;
     const rows = groups.flatMap((group) => group.rows);
@@ -79,8 +80,8 @@ export function optionsTable(table: SideBySide): Figure {
         ),
       );
     };
-    block([["Quantity"], ...options.map(({ name }) => [name === base ? `${name}, ${baseWords}` : name])], true);
-    block([["Verdict"], ...options.map(({ words }) => [words])], false);
+    block([[say`Quantity`], ...options.map(({ name }) => [name === base ? `${name}, ${baseWords}` : name])], true);
+    block([[say`Verdict`], ...options.map(({ words }) => [words])], false);
     for (const { page, rows: ofPage } of groups) {
       block([[page], ...options.map(() => [])], true);
       for (const row of ofPage)

@@ -1,5 +1,6 @@
 import { withinRange } from "../../study/sentences";
 import { percentiles, type ResultSpread } from "../../study/spread/spread";
+import { say } from "../../words/say";
 import { bottomAxis, roundScale } from "../draw/axis";
 import { cut, short, soft } from "../draw/ink";
 import { lineHeight, text } from "../draw/letters";
@@ -26,7 +27,7 @@ function below(sorted: Float64Array, limit: number): number {
 /** How often a result comes out where, with P10 to P90 on its scale; the rare ends past 0.5 % are not drawn out. */
 export function resultSpread(result: ResultSpread): Figure {
   const { name, unit, sorted } = result;
-  const title = `How ${name} spreads`;
+  const title = say`How ${name} spreads`;
   return figure(title, () => {
     need({ trials_with_a_number: sorted.length }, { trials_with_a_number: [2, 1e7] });
     const at = (share: number) => sorted[Math.round(share * (sorted.length - 1))] as number;
@@ -60,10 +61,10 @@ export function resultSpread(result: ResultSpread): Figure {
     const holds = result.isCheck
       ? [
           line({ x: x(0), y: top - 6 }, { x: x(0), y: bottom }, { width: 1.4, dash: "6 3", stroke: short }),
-          text({ x: x(0) + 4, y: top - 2 }, "holds from here", { fill: short, rim: true }),
+          text({ x: x(0) + 4, y: top - 2 }, say`holds from here`, { fill: short, rim: true }),
         ]
       : [];
-    const says = `${sorted.length} trials, mean ${withUnitOf(result.mean, unit)}, standard deviation ${brief(result.deviation)}. ${notes.map((note) => note.says).join(", ")}. From ${brief(result.least)} to ${withUnitOf(result.most, unit)}.`;
+    const says = say`${sorted.length} trials, mean ${withUnitOf(result.mean, unit)}, standard deviation ${brief(result.deviation)}. ${notes.map((note) => note.says).join(", ")}. From ${brief(result.least)} to ${withUnitOf(result.most, unit)}.`;
     return sheet({
       title,
       says,
@@ -78,7 +79,7 @@ export function resultSpread(result: ResultSpread): Figure {
         hangingNotes(notes, words, bottom + 20),
         text(
           { x: 4, y: words + notes.length * lineHeight + 8 },
-          `${unit === "1" ? "" : `${unit}; `}mean ${brief(result.mean)}, standard deviation ${brief(result.deviation)}`,
+          say`${unit === "1" ? "" : `${unit}; `}mean ${brief(result.mean)}, standard deviation ${brief(result.deviation)}`,
           { fill: soft },
         ),
       ],

@@ -1,4 +1,5 @@
 import type { ResultSpread } from "../../study/spread/spread";
+import { say } from "../../words/say";
 import { bottomAxis, leftAxis, roundScale } from "../draw/axis";
 import { cut, soft } from "../draw/ink";
 import { text } from "../draw/letters";
@@ -10,7 +11,7 @@ import { brief, withUnitOf } from "./brief";
 
 /** P50 and P80 as the trials add up, the P80 with the band of two standard errors: whether more trials would say more. */
 export function spreadSettling({ name, unit, convergence, least, most }: ResultSpread): Figure {
-  const title = `How ${name} settles with the trials`;
+  const title = say`How ${name} settles with the trials`;
   return figure(title, () => {
     need({ batches: convergence.length, range: most - least }, { batches: [2, 1000], range: [1e-300, 1e300] });
     const [top, bottom, leftmost, right] = [26, 118, 58, sheetWidth - 66];
@@ -33,11 +34,11 @@ export function spreadSettling({ name, unit, convergence, least, most }: ResultS
     const error = withUnitOf(Number(last.error80.toPrecision(2)), unit);
     return sheet({
       title,
-      says: `After ${last.trials} trials P50 is ${withUnitOf(last.p50, unit)} and P80 ${withUnitOf(last.p80, unit)}, with a standard error of ${error}. After ${convergence[0]?.trials} trials they were ${brief(convergence[0]?.p50 ?? 0)} and ${brief(convergence[0]?.p80 ?? 0)}.`,
+      says: say`After ${last.trials} trials P50 is ${withUnitOf(last.p50, unit)} and P80 ${withUnitOf(last.p80, unit)}, with a standard error of ${error}. After ${convergence[0]?.trials ?? 0} trials they were ${brief(convergence[0]?.p50 ?? 0)} and ${brief(convergence[0]?.p80 ?? 0)}.`,
       height: bottom + 50,
       content: [
         leftAxis({ scale: y, at: leftmost, to: right, says: unit === "1" ? "" : unit, ticks: 4 }),
-        bottomAxis({ scale: x, at: bottom, to: bottom - 3, says: "trials", ticks: 5 }),
+        bottomAxis({ scale: x, at: bottom, to: bottom - 3, says: say`trials`, ticks: 5 }),
         shape(outline, { width: 0, fill: cut }),
         polyline(
           line(({ p80 }) => p80),
@@ -50,7 +51,7 @@ export function spreadSettling({ name, unit, convergence, least, most }: ResultS
         ...line(({ p80 }) => p80).map((at) => circle(at, 1.8, { fill: "currentColor" })),
         text({ x: right + 6, y: y(last.p80) + 4 }, "P80"),
         text({ x: right + 6, y: y(last.p50) + 4 }, "P50"),
-        text({ x: 4, y: bottom + 44 }, `band: two standard errors of P80 from the batches; now ±${error} is one`, {
+        text({ x: 4, y: bottom + 44 }, say`band: two standard errors of P80 from the batches; now ±${error} is one`, {
           fill: soft,
         }),
       ],

@@ -1,8 +1,10 @@
 // Past 150 lines: axes, region, lines and their labels share one grid of places.
+
 import { scaleLinear } from "d3-scale";
 import type { Plain } from "../../study/kernel/plain";
 import type { TwoInputsAnswer } from "../../study/two-inputs";
 import { valueWords } from "../../study/words";
+import { say } from "../../words/say";
 import { cut, holds, rule, soft } from "../draw/ink";
 import { text } from "../draw/letters";
 import { circle, line, type Point, path, round, shape } from "../draw/mark";
@@ -59,7 +61,7 @@ function labelled(pieces: readonly Piece[], columns: number, rows: number): Poin
 /** A result over two inputs as lines of equal value, and the region in which all checks hold. */
 export function twoInputsMap(answer: TwoInputsAnswer): Figure {
   const { across, down, result, results, holds: held } = answer;
-  const title = `${result.name} over ${across.name} and ${down.name}`;
+  const title = say`${result.name} over ${across.name} and ${down.name}`;
   return figure(title, () => {
     const known = results.flat().filter((value) => !Number.isNaN(value));
     need(
@@ -129,10 +131,10 @@ export function twoInputsMap(answer: TwoInputsAnswer): Figure {
     const unit = (one: string) => (one === "" || one === "1" ? "" : `, ${one}`);
     const count = held.flat().filter(Boolean).length;
     const says = [
-      `${result.name} from ${brief(Math.min(...known))} to ${withUnitOf(Math.max(...known), result.unit)},`,
-      `${across.name} from ${label(across.values[0] ?? null)} to ${label(across.values.at(-1) ?? null)} across,`,
-      `${down.name} from ${label(down.values[0] ?? null)} to ${label(down.values.at(-1) ?? null)} upwards.`,
-      `The checks hold in ${count} of ${held.flat().length} places.`,
+      say`${result.name} from ${brief(Math.min(...known))} to ${withUnitOf(Math.max(...known), result.unit)},`,
+      say`${across.name} from ${label(across.values[0] ?? null)} to ${label(across.values.at(-1) ?? null)} across,`,
+      say`${down.name} from ${label(down.values[0] ?? null)} to ${label(down.values.at(-1) ?? null)} upwards.`,
+      say`The checks hold in ${count} of ${held.flat().length} places.`,
     ].join(" ");
     return sheet({
       title,
@@ -150,7 +152,7 @@ export function twoInputsMap(answer: TwoInputsAnswer): Figure {
         text({ x: frame.right, y: frame.bottom + 34 }, `${across.name}${unit(across.unit)}`, { anchor: "end" }),
         text(
           { x: 4, y: frame.bottom + 54 },
-          `lines: ${result.name}${unit(result.unit)}; toned, with a thick edge: the checks hold${lost.length > 0 ? "; rings: no result" : ""}`,
+          say`lines: ${result.name}${unit(result.unit)}; toned, with a thick edge: the checks hold${lost.length > 0 ? say`; rings: no result` : ""}`,
           { fill: soft },
         ),
       ],

@@ -1,5 +1,6 @@
 import type { MovesAnswer } from "../../study/moves";
 import { valueWords } from "../../study/words";
+import { say } from "../../words/say";
 import { bottomAxis, roundScale } from "../draw/axis";
 import { cut, soft } from "../draw/ink";
 import { text, wrap } from "../draw/letters";
@@ -16,7 +17,7 @@ const rowHeight = 21;
 
 /** A bar for each input from the result at one end of its range to the result at the other, the largest first. */
 export function whatMoves({ result, unit, now, moves }: MovesAnswer): Figure {
-  const title = `What moves ${result}`;
+  const title = say`What moves ${result}`;
   return figure(title, () => {
     const shown = moves.filter(({ over }) => over !== undefined && over > 0).slice(0, most);
     need({ inputs_with_a_range: shown.length, result: now }, { inputs_with_a_range: [1, most] });
@@ -43,10 +44,10 @@ export function whatMoves({ result, unit, now, moves }: MovesAnswer): Figure {
       ].join("");
     });
     const says = [
-      `${result} is ${withUnitOf(now, unit)}.`,
+      say`${result} is ${withUnitOf(now, unit)}.`,
       ...shown.map(
         ({ name, low = null, high = null, atLow = now, atHigh = now, unit: own }) =>
-          `${name} from ${valueWords(low, "")} to ${valueWords(high, own)}: ${brief(atLow)} to ${withUnitOf(atHigh, unit)}.`,
+          say`${name} from ${valueWords(low, "")} to ${valueWords(high, own)}: ${brief(atLow)} to ${withUnitOf(atHigh, unit)}.`,
       ),
     ].join(" ");
     return sheet({
@@ -58,8 +59,8 @@ export function whatMoves({ result, unit, now, moves }: MovesAnswer): Figure {
         bottomAxis({ scale: x, at: bottom + 2, to: top - 4, says: unit === "1" ? "" : unit, ticks: 5 }),
         ...bars,
         line({ x: x(now), y: top - 8 }, { x: x(now), y: bottom + 2 }, { width: 1.2, dash: "5 3" }),
-        text({ x: x(now), y: top - 12 }, `now ${withUnitOf(now, unit)}`, { anchor: "middle", rim: true }),
-        text({ x: 4, y: bottom + 40 }, "thick end: the input's high value, or the choice with most", { fill: soft }),
+        text({ x: x(now), y: top - 12 }, say`now ${withUnitOf(now, unit)}`, { anchor: "middle", rim: true }),
+        text({ x: 4, y: bottom + 40 }, say`thick end: the input's high value, or the choice with most`, { fill: soft }),
       ],
     });
   });

@@ -1,5 +1,6 @@
 import { tunnelHoleEdge } from "../../functions/tunnel/hole-edge";
 import { tunnelHoleLength } from "../../functions/tunnel/hole-length";
+import { say } from "../../words/say";
 import type { Point } from "../draw/mark";
 import { mm, shown } from "../draw/number";
 import { type HoleSquareInput, holePoint } from "../hole-square";
@@ -51,9 +52,9 @@ export function holeTemplate(input: HoleSquareInput, side: Side): Template {
   ];
   const texts: TemplateText[] = [
     { at: { x: 2, y: up - 6 }, says: "up", size: 5 },
-    { at: { x: across - 2, y: 2.5 }, says: "forward", size: 5, anchor: "end" },
-    { at: { x: 3, y: 18 }, says: `${side}, seen from outside`, size: 4.5 },
-    { at: { x: 3, y: 11 }, says: "cross: tunnel axis", size: 4.5 },
+    { at: { x: across - 2, y: 2.5 }, says: say`forward`, size: 5, anchor: "end" },
+    { at: { x: 3, y: 18 }, says: say`${side}, seen from outside`, size: 4.5 },
+    { at: { x: 3, y: 11 }, says: say`cross: tunnel axis`, size: 4.5 },
     ...angles
       .filter((angle) => angle % 45 !== 0)
       .map((angle): TemplateText => {
@@ -62,11 +63,11 @@ export function holeTemplate(input: HoleSquareInput, side: Side): Template {
       }),
   ];
   const template: Template = {
-    title: `Hole outline, ${side}`,
-    note: `${mm(long)} by ${mm(diameter)}, edge ${mm(round)}`,
+    title: say`Hole outline, ${side}`,
+    note: say`${mm(long)} by ${mm(diameter)}, edge ${mm(round)}`,
     says: [
-      `Lay flat on the skin on the ${side} side with the cross on the tunnel's axis and the arm "up" upright along the skin.`,
-      `Ellipse ${shown(long, 1)} mm by ${shown(diameter, 1)} mm, edge ${mm(round)}, for a flat side with entrance ${shown(entrance, 1)}° and flare ${shown(flare, 1)}°.`,
+      say`Lay flat on the skin on the ${side} side with the cross on the tunnel's axis and the arm "up" upright along the skin.`,
+      say`Ellipse ${shown(long, 1)} mm by ${shown(diameter, 1)} mm, edge ${mm(round)}, for a flat side with entrance ${shown(entrance, 1)}° and flare ${shown(flare, 1)}°.`,
     ].join(" "),
     lines,
     texts,

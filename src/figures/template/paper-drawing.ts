@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { element, escaped } from "../draw/mark";
 import type { Purpose, Template } from "./template";
 
@@ -47,7 +48,7 @@ export function bar(x: number, y: number): string {
     element(
       "text",
       { x: x + checkBar / 2, y: y - 1.5, "font-size": 3.2, fill: black, "text-anchor": "middle" },
-      "check bar: 100 mm",
+      say`check bar: 100 mm`,
     )
   );
 }

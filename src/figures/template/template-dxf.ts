@@ -1,4 +1,5 @@
 import { DxfWriter, point2d, point3d, TextHorizontalAlignment, Units } from "@tarikjabiri/dxf";
+import { say } from "../../words/say";
 import { checkBar } from "./paper-drawing";
 import type { Purpose, Template } from "./template";
 
@@ -38,7 +39,7 @@ export function templateDxf(template: Template): string {
   dxf.addText(
     point3d(template.left, y - 6),
     4,
-    `check bar: ${checkBar} mm; ${plain(template.title)}; ${plain(template.note)}`,
+    say`check bar: ${checkBar} mm; ${plain(template.title)}; ${plain(template.note)}`,
     {
       layerName: layers.check,
     },

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { element, escaped, group, pathOf } from "../draw/mark";
 import { overlap, type Paper, rim } from "./paper";
 import { bar, black, content, exact, root, white } from "./paper-drawing";
@@ -36,9 +37,9 @@ export function templateSheets(template: Template, paper: Paper): string[] {
   const tiling = tile(template, paper);
   const { width, height, shownWidth, shownHeight, columns, rows, tiles } = tiling;
   return tiles.map((one, i) => {
-    const place = tiles.length === 1 ? "" : `, row ${one.row} of ${rows}, column ${one.column} of ${columns}`;
-    const sheet = `sheet ${i + 1} of ${tiles.length}${place}`;
-    const lines = [`${template.title}: ${sheet}`, `${template.note}; print at 100 %, then measure the bar`];
+    const place = tiles.length === 1 ? "" : say`, row ${one.row} of ${rows}, column ${one.column} of ${columns}`;
+    const sheet = say`sheet ${i + 1} of ${tiles.length}${place}`;
+    const lines = [`${template.title}: ${sheet}`, say`${template.note}; print at 100 %, then measure the bar`];
     const inner = element(
       "svg",
       {

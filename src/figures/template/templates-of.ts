@@ -1,5 +1,6 @@
 import { Fault } from "../../formula/fault";
 import type { LiveNotebook } from "../../notebook/live";
+import { say } from "../../words/say";
 import { offsetPageOf, readOffsets } from "../offset-page";
 import { Readings } from "../readings";
 import { holeTemplate } from "./hole-template";
@@ -26,7 +27,7 @@ export function templatesOf(live: LiveNotebook, option: string): readonly Templa
   if (typeof offsets === "string") read.miss(offsets);
   const station = read.has("Tunnel.hull_station") ? read.number("Tunnel.hull_station") : 0;
   const height = read.has("Tunnel.hull_height") ? read.number("Tunnel.hull_height") : 0;
-  if (read.missing.length > 0) return { sentence: `No templates for ${option}. ${read.missing.join("; ")}.` };
+  if (read.missing.length > 0) return { sentence: say`No templates for ${option}. ${read.missing.join("; ")}.` };
   const { halfBreadth: _, ...hole } = input;
   try {
     const wrap = (side: Side) =>
@@ -36,6 +37,6 @@ export function templatesOf(live: LiveNotebook, option: string): readonly Templa
     return [wrap("port"), wrap("starboard"), holeTemplate(hole, "port"), holeTemplate(hole, "starboard")];
   } catch (problem) {
     if (!(problem instanceof Fault)) throw problem;
-    return { sentence: `No templates for ${option}. ${problem.sentence}.` };
+    return { sentence: say`No templates for ${option}. ${problem.sentence}.` };
   }
 }

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { type CurvedSideInput, curvedSide } from "../curved-side";
 import { mm, shown } from "../draw/number";
 import { need } from "../need";
@@ -13,7 +14,13 @@ export interface WrapTemplateInput extends TrimInput {
 /** Paper below the lowest point of the cut line, mm: enough to hold and tape. */
 const hem = 60;
 const marksEvery = 15;
-const names: Readonly<Record<number, string>> = { 0: "top", 90: "forward", 180: "bottom", 270: "aft", 360: "top" };
+const names: Readonly<Record<number, string>> = {
+  0: say`top`,
+  90: say`forward`,
+  180: say`bottom`,
+  270: say`aft`,
+  360: say`top`,
+};
 
 /**
  * The paper that is wrapped round the outside of the tube, printed face out, outboard up: cut line, mean line, a mark
@@ -24,13 +31,13 @@ const names: Readonly<Record<number, string>> = { 0: "top", 90: "forward", 180: 
  */
 export function wrapTemplate(input: WrapTemplateInput, side: Side): Template {
   need(input);
-  return wrapped(input.outside, input.halfBreadth, (count) => trimPoints(input, count), "flat side", side);
+  return wrapped(input.outside, input.halfBreadth, (count) => trimPoints(input, count), say`flat side`, side);
 }
 
 /** The same for a side whose offsets were measured on a grid. @throws Fault as the `HULL.` functions do. */
 export function curvedWrapTemplate(input: CurvedSideInput, side: Side): Template {
   const { mean, points } = curvedSide(input);
-  return wrapped(input.outside, mean, points, "curved side", side);
+  return wrapped(input.outside, mean, points, say`curved side`, side);
 }
 
 function wrapped(
@@ -79,20 +86,20 @@ function wrapped(
   });
   texts.push(
     // At the end of the paper they stand on one sheet, whatever the paper.
-    { at: { x: 1.5, y: bottom + 18 }, says: `${side}, outboard is up, printed face out`, size: 4.5 },
+    { at: { x: 1.5, y: bottom + 18 }, says: say`${side}, outboard is up, printed face out`, size: 4.5 },
     {
       at: { x: 1.5, y: bottom + 25 },
-      says: `mean line ${mm(mean)} from the centreplane`,
+      says: say`mean line ${mm(mean)} from the centreplane`,
       size: 4.5,
     },
   );
   const template: Template = {
-    title: `Wrap template, ${side}`,
-    note: `tube ${mm(outside)} outside, ${shown(girth, 1)} mm round, ${shape}`,
+    title: say`Wrap template, ${side}`,
+    note: say`tube ${mm(outside)} outside, ${shown(girth, 1)} mm round, ${shape}`,
     says: [
-      `Wrap round the outside of the tube on the ${side} side, printed face out, outboard up; the ends meet at the top.`,
-      `For a ${shape}: outside diameter ${mm(outside)}, ${shown(girth, 1)} mm round; the mean line lies ${mm(mean)} from the centreplane.`,
-      `Cut line against the mean every 15°, in mm: ${trims.map(({ angle, trim }) => `${angle}°: ${shown(trim, 1)}`).join(", ")}.`,
+      say`Wrap round the outside of the tube on the ${side} side, printed face out, outboard up; the ends meet at the top.`,
+      say`For a ${shape}: outside diameter ${mm(outside)}, ${shown(girth, 1)} mm round; the mean line lies ${mm(mean)} from the centreplane.`,
+      say`Cut line against the mean every 15°, in mm: ${trims.map(({ angle, trim }) => `${angle}°: ${shown(trim, 1)}`).join(", ")}.`,
     ].join(" "),
     lines,
     texts,

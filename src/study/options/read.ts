@@ -2,6 +2,7 @@ import { plainNumberOf } from "../../engine/content";
 import type { Notebook, Row } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
 import { rowEntry } from "../../notebook/row-entry";
+import { say } from "../../words/say";
 import { plainOf } from "../kernel/chain";
 import type { Plain } from "../kernel/plain";
 import { type StudyRow, unitOf } from "../rows";
@@ -15,9 +16,9 @@ export interface OptionTable {
 
 function numberTrouble(text: string, unit: string): string {
   const advice = /^[+-]?\d+,\d+$/.test(text)
-    ? "write a decimal point"
-    : `write the number alone${unit ? `, in ${unit}` : ""}`;
-  return `"${text}" is not a plain number; ${advice}`;
+    ? say`write a decimal point`
+    : say`write the number alone${unit ? `, in ${unit}` : ""}`;
+  return say`"${text}" is not a plain number; ${advice}`;
 }
 
 /** What is known of a column before its cells are read. */
@@ -37,7 +38,7 @@ function readCell({ name, unit, choices }: TableColumn, where: () => string, cel
   const text = cell.trim();
   if (text === "") return undefined;
   if (choices && !choices.has(text)) {
-    throw new Refusal(`${where()}, ${name}: "${text}" is not a choice (allowed ${[...choices].join(", ")}).`);
+    throw new Refusal(say`${where()}, ${name}: "${text}" is not a choice (allowed ${[...choices].join(", ")}).`);
   }
   // Rows without a unit hold words, sizes by name and flags; all others hold numbers.
   if (unit === "") return plainOf(text);
@@ -62,15 +63,16 @@ export function readOptions(notebook: Notebook, file: string, table: readonly Ro
     const line = i + 2;
     if (cells.every((cell) => cell.trim() === "")) return [];
     const name = cells[0]?.trim() ?? "";
-    if (name === "") throw new Refusal(`${file}, row ${line}: the option has no name.`);
+    if (name === "") throw new Refusal(say`${file}, row ${line}: the option has no name.`);
     const before = seen.get(name.toLowerCase());
-    if (before !== undefined) throw new Refusal(`${file}, row ${line}: "${name}" stands in row ${before} already.`);
+    if (before !== undefined) throw new Refusal(say`${file}, row ${line}: "${name}" stands in row ${before} already.`);
     seen.set(name.toLowerCase(), line);
     const values = columns.map((column, k) =>
-      readCell(column, () => `${file}, row ${line}, column ${k + 2}`, cells[k + 1] ?? ""),
+      readCell(column, () => say`${file}, row ${line}, column ${k + 2}`, cells[k + 1] ?? ""),
     );
     return [{ name, values }];
   });
-  if (options.length === 0) throw new Refusal(`${file}: there is no option in it; write one a line below the first.`);
+  if (options.length === 0)
+    throw new Refusal(say`${file}: there is no option in it; write one a line below the first.`);
   return { rows, options };
 }

@@ -1,4 +1,5 @@
 import { Refusal } from "../../notebook/refusal";
+import { say } from "../../words/say";
 import { normalAt } from "./normal";
 
 /** How an input may turn out. */
@@ -13,15 +14,15 @@ export type Shape =
 /** @throws Refusal for limits that stand the wrong way round or a spread below 0. */
 export function checkShape(name: string, shape: Shape): void {
   const numbers = Object.values(shape).filter((value): value is number => typeof value === "number");
-  if (!numbers.every(Number.isFinite)) throw new Refusal(`${name}: low, likely and high are plain numbers.`);
+  if (!numbers.every(Number.isFinite)) throw new Refusal(say`${name}: low, likely and high are plain numbers.`);
   if (shape.kind === "normal") {
-    if (shape.spread < 0) throw new Refusal(`${name}: the spread is ${shape.spread}; it must be 0 or more.`);
+    if (shape.spread < 0) throw new Refusal(say`${name}: the spread is ${shape.spread}; it must be 0 or more.`);
     return;
   }
   const likely = shape.kind === "even" ? shape.low : shape.likely;
   if (!(shape.low <= likely && likely <= shape.high)) {
     const got = shape.kind === "even" ? `${shape.low}, ${shape.high}` : `${shape.low}, ${shape.likely}, ${shape.high}`;
-    throw new Refusal(`${name}: got ${got}; low, likely and high must rise.`);
+    throw new Refusal(say`${name}: got ${got}; low, likely and high must rise.`);
   }
 }
 

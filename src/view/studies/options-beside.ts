@@ -158,7 +158,7 @@ export class OptionsBeside implements Part {
       ${row.cells.map((cell, i) => {
         const [first = "", ...more] = cellLines(cell, options[i]?.name === base);
         const isShort = cell.isShort;
-        return html`<td class=${isShort ? "short" : ""}>${first}${more.map((words) => html`<br /><span class=${words === "best" ? "best" : "soft"}>${words}</span>`)}</td>`;
+        return html`<td class=${isShort ? "short" : ""}>${first}${more.map((words) => html`<br /><span class=${words === say`best` ? "best" : "soft"}>${words}</span>`)}</td>`;
       })}
     </tr>`;
     return html`<div class="choices">
