@@ -69,11 +69,16 @@ const isMissing = (page: Page, row: number, column: number): boolean =>
   textAt(page, row, lead.key) !== "" &&
   isOptionPage(page);
 
+/** Whether an option page has a blank among its quantities at all. */
+const hasBlanks = (page: Page): boolean =>
+  isOptionPage(page) && page.rows.some((cells) => cells[lead.key] !== "" && cells.includes("", firstOption));
+
 /** Every cell whose result counts a missing input, by way of other cells or at once, with the name of that input. */
 function unfilled(live: LiveNotebook): ReadonlyMap<string, string> {
   const { notebook } = live;
-  const { fedBy } = feedsOf(notebook);
   const found = new Map<string, string>();
+  if (!notebook.pages.some(hasBlanks)) return found;
+  const { fedBy } = feedsOf(notebook);
   const waiting: Position[] = [];
   const looked = new Map<string, Looked | undefined>();
   const look = (at: Position): Looked | undefined => {

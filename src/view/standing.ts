@@ -53,7 +53,7 @@ export function standingAfter(live: LiveNotebook, before: Standing | undefined, 
     change.structure ||
     change.cells.length === 0 ||
     change.cells.some(({ column }) => column < firstOption) ||
-    change.cells.some(({ page }) => !before.has(page) && mayHaveChecks(live, page)) ||
+    [...new Set(change.cells.map(({ page }) => page))].some((id) => !before.has(id) && mayHaveChecks(live, id)) ||
     waiting.has(before) ||
     anyMissing(live);
   if (isWhole) return standingOf(live);

@@ -37,7 +37,8 @@ function other(
   return plainOf(textAt(page, input.cell.row, firstOption + Math.floor(random() * 3)));
 }
 
-const ends: readonly Plain[] = [0, -1, 1e-300, 1e300, -1e300, 5e-324, 1e15, 0.5, 90, -90];
+// The largest that is written without a power of ten has fifteen digits, for a cell takes no more as a number.
+const ends: readonly Plain[] = [0, -1, 1e-300, 1e300, -1e300, 5e-324, 1e14, 0.5, 90, -90];
 const odd: readonly Plain[] = [...ends, null, "abc", "yes", true, false];
 
 export interface RandomWishes {

@@ -146,10 +146,13 @@ function dayOf(words: string): number {
   return (time - dayZero) / dayLength;
 }
 
+/** So near to midnight, a few seconds, the engine may round a time up into the next day. */
+const lastOfDay = 1 - 1e-4;
+
 function dateText(value: number): string | number {
   if (isError(value)) return value;
-  if (!Number.isInteger(value) || value < 367 || value > 2_900_000) throw new Beyond(`${value} as a date`);
-  return new Date(dayZero + value * dayLength).toISOString().slice(0, 10);
+  if (!(value >= 367 && value <= 2_900_000) || value % 1 > lastOfDay) throw new Beyond(`${value} as a date`);
+  return new Date(dayZero + Math.floor(value) * dayLength).toISOString().slice(0, 10);
 }
 
 /** Up to so many digits, printing a number's digits and printing the number itself give the same. */

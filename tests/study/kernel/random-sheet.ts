@@ -78,6 +78,7 @@ function randomFormula(random: () => number, rows: number, depth: number): strin
     () => `${below()}&${pick(random, words)}`,
     () => `TEXT(${below()},${pick(random, ['"0"', '"0.0"', '"0.000"'])})`,
     () => `TEXT(DATEVALUE("2027-01-11")+INT(${cell()}),"YYYY-MM-DD")`,
+    () => `TEXT(DATEVALUE("2027-01-11")+${cell()},"YYYY-MM-DD")`,
   ];
   return pick(random, depth === 3 && random() < 0.06 ? texts : shapes)();
 }
