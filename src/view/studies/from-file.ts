@@ -172,13 +172,17 @@ export class FromFile implements Part {
     };
     return html`<div class="choices"><button type="button" @click=${save}>${say`Save the results as CSV`}</button>
         <span class="soft">${results.length > mostShown ? say`The first ${mostShown} are shown; the file holds all.` : nothing}</span></div>
-      <div class="study-table" tabindex="0" role="region" aria-label=${say`Results of the options`}><table>
+      <div class="study-table" tabindex="0" role="region" aria-label=${say`Results of the options`}><table class="many">
         <thead><tr><th scope="col">${say`Option`}</th>${subject.results.map(({ name, quantity }) => html`<th scope="col" class="right" title=${name}>${quantity}</th>`)}</tr></thead>
         <tbody>${results
           .slice(0, mostShown)
           .map(
             ({ name, results: values }) =>
-              html`<tr><th scope="row">${name}</th>${values.map((value, i) => html`<td class="right ${subject.results[i]?.isCheck && typeof value === "number" && value < 0 ? "short" : ""}">${value === null ? "" : typeof value === "string" ? value : valueWords(value, subject.results[i]?.unit ?? "")}</td>`)}</tr>`,
+              html`<tr><th scope="row">${name}</th>${values.map((value, i) =>
+                typeof value === "string"
+                  ? html`<td class="words">${value}</td>`
+                  : html`<td class="right ${subject.results[i]?.isCheck && typeof value === "number" && value < 0 ? "short" : ""}">${value === null ? "" : valueWords(value, subject.results[i]?.unit ?? "")}</td>`,
+              )}</tr>`,
           )}</tbody>
       </table></div>`;
   }

@@ -99,9 +99,12 @@ export class TwoInputs implements Part {
 
   /** What is chosen, else two inputs with limits in the notebook. */
   private chosen({ inputs }: Subject): Readonly<Record<Side, StudyInput | undefined>> {
-    const usual = inputs.filter(
+    const limited = inputs.filter(
       ({ value, low, high }) => typeof value === "number" && low !== undefined && high !== undefined,
     );
+    // One of an estimate's three points goes past the others before its own limits are reached.
+    const free = limited.filter(({ name }) => !/_(low|likely|high)$/.test(name));
+    const usual = free.length > 1 ? free : limited;
     const named = (side: Side) => inputs.find(({ name }) => name === this.axes[side].input);
     const across = named("across") ?? usual.find((one) => one !== named("down"));
     const down = named("down") ?? usual.find((one) => one !== across);
