@@ -38,6 +38,12 @@ const parts: Readonly<Record<string, (quick: boolean) => void | Promise<void>>> 
   faults: (quick) => {
     console.log(`\n== Seeded faults\n\n${faultsBench(notebooks.map(sheets), quick ? 4 : 24)}`);
   },
+  others: async (quick) => {
+    const { othersBench } = await import("./others/others");
+    console.log(
+      `\n== Other engines, three-hulls\n\n${await othersBench(sheets("three-hulls"), quick ? 3 : 20, quick ? 3 : rounds)}`,
+    );
+  },
   study: () => browser("A study beside key presses, in Chromium", (one) => one.studyBench),
   edits: () => browser("Edits, in Chromium", (one) => one.editsBench),
   opening: () => browser("Opening, in Chromium", (one) => one.openingBench),

@@ -15,8 +15,11 @@ await build({
   build: {
     ssr: join(top, "tests/bench/main.ts"),
     outDir: folder,
-    // The browser's driver and the builder stay outside: the bench only starts them.
-    rolldownOptions: { external: ["playwright-core", "vite"], output: { entryFileNames: "bench.js" } },
+    // The browser's driver, the builder and the other engine stay outside: the bench only starts them.
+    rolldownOptions: {
+      external: ["playwright-core", "vite", "@ironcalc/wasm"],
+      output: { entryFileNames: "bench.js" },
+    },
   },
 });
 const program = join(folder, "bench.js");

@@ -6,8 +6,10 @@ import { keyedRows } from "../../src/study/rows";
 import { runnerOf } from "../../src/study/runner";
 import { spread, type VariedInput } from "../../src/study/spread/spread";
 import { subjectOf } from "../../src/study/subject";
+import { isMeasured } from "../../src/view/studies/spread-settings";
 import { resultsOf } from "../study/random-inputs";
 import { alternate, short } from "./measure";
+import { near } from "./near";
 
 /** Ten thousand trials over all results of an option, all its measured numbers varied. */
 export function spreadBench(folder: string, rounds: number): string {
@@ -17,10 +19,8 @@ export function spreadBench(folder: string, rounds: number): string {
   const rows = keyedRows(notebook).filter(({ page, row }) => wanted.has(`${page.id} ${row}`));
   const subject = subjectOf(live, firstOption + 1, rows);
   const runner = runnerOf(subject.chain, notebook.pages);
-  const varied = subject.inputs.flatMap(({ value, choices, name }, input): VariedInput[] =>
-    typeof value === "number" && value !== 0 && !choices && !Number.isInteger(value) && !name.includes("lead")
-      ? [{ input, shape: { kind: "three points", low: value * 0.98, likely: value, high: value * 1.02 } }]
-      : [],
+  const varied = subject.inputs.flatMap((one, input): VariedInput[] =>
+    isMeasured(one) && typeof one.value === "number" ? [{ input, shape: near(one.value) }] : [],
   );
   const question = { varied, trials: 10_000, common: 0.2, seed: 1 };
   const [time] = alternate(

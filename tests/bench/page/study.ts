@@ -4,8 +4,10 @@ import { type Ready, StudyClient } from "../../../src/study/client";
 import { keyedRows } from "../../../src/study/rows";
 import type { VariedInput } from "../../../src/study/spread/spread";
 import { subjectOf } from "../../../src/study/subject";
+import { isMeasured } from "../../../src/view/studies/spread-settings";
 import { workedNotebook } from "../../../src/view/worked-notebook";
 import { resultsOf } from "../../study/random-inputs";
+import { near } from "../near";
 
 /** What the bench reads when the study is over. */
 export interface StudyFigures {
@@ -29,10 +31,8 @@ window.studyFigures = async () => {
   const wanted = new Set(resultsOf(notebook, firstOption + 1).map(({ page, row }) => `${page} ${row}`));
   const rows = keyedRows(notebook).filter(({ page, row }) => wanted.has(`${page.id} ${row}`));
   const subject = subjectOf(live, firstOption + 1, rows);
-  const varied = subject.inputs.flatMap(({ value, choices }, input): VariedInput[] =>
-    typeof value === "number" && !Number.isInteger(value) && !choices
-      ? [{ input, shape: { kind: "three points", low: value * 0.98, likely: value, high: value * 1.02 } }]
-      : [],
+  const varied = subject.inputs.flatMap((one, input): VariedInput[] =>
+    isMeasured(one) && typeof one.value === "number" ? [{ input, shape: near(one.value) }] : [],
   );
   const worker = new Worker(new URL("../../../src/study/worker.ts", import.meta.url), { type: "module" });
   const client = new StudyClient(worker);
