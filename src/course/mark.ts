@@ -1,3 +1,4 @@
+// Past 150 lines: marking of one kind of answer after another, and what each mark says.
 import { say } from "../words/say";
 import { standsFor } from "./allowance";
 import type { AskedAnswer } from "./asked-task";

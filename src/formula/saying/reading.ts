@@ -1,3 +1,4 @@
+// Past 150 lines: the three kinds of step that read tables, so that they read alike.
 import { said, say } from "../../words/say";
 import { mathName, mathRow, mathWords } from "../math-element";
 import { mathExpression } from "../mathml";

@@ -63,4 +63,8 @@ export const audit: Catalogue = {
   "The row has no key by which it could be ticked; tick its cells.":
     "Die Zeile hat keinen Schlüssel, unter dem sie abgehakt werden könnte; haken Sie ihre Zellen ab.",
   "tick of {0} taken back": "Haken für {0} zurückgenommen",
+  Errors: "Fehler",
+  Warnings: "Warnungen",
+  error: "Fehler",
+  warning: "Warnung",
 };

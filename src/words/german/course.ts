@@ -1,3 +1,4 @@
+// Past 150 lines: one text a line.
 import type { Catalogue } from "../catalogue";
 
 /** The course: tasks, marks, the trainer's side. */
@@ -132,4 +133,77 @@ export const course: Catalogue = {
   "Hints in trainees' files": "Hilfen in den Teilnehmerdateien",
   "The course is saved from the trainer's side, because its solutions are in it. Your answers are saved on the page of a task, with Save my answers.":
     "Der Kurs wird von der Ausbilderseite aus gespeichert, weil seine Lösungen darin sind. Ihre Antworten speichern Sie auf der Seite einer Aufgabe mit „Meine Antworten speichern“.",
+  "give at least two choices with a semicolon between them":
+    "geben Sie mindestens zwei Möglichkeiten mit Semikolon dazwischen",
+  "two choices are the same": "zwei Möglichkeiten sind gleich",
+  '"{0}" does not say what is right; write 1 %, 3 {1}, exact, or one of fits; does not fit':
+    "„{0}“ sagt nicht, was richtig ist; schreiben Sie 1 %, 3 {1}, exact oder one of fits; does not fit",
+  "{0} figures or more; {1} % either way is right":
+    "{0} Ziffern oder mehr; {1} % nach beiden Seiten gelten als richtig",
+  "to {0}{1} or finer; {2}{3} either way is right":
+    "auf {0}{1} oder feiner; {2}{3} nach beiden Seiten gelten als richtig",
+  "the exact number": "die genaue Zahl",
+  "one of: {0}": "eines von: {0}",
+  "a list needs at least two entries with a semicolon between them":
+    "eine Liste braucht mindestens zwei Einträge mit Semikolon dazwischen",
+  "the list names an entry twice": "die Liste nennt einen Eintrag zweimal",
+  '"{0}" cannot be drawn from; write 18 to 30 by 0.5, or one of 35; 50; 70':
+    "„{0}“ kann nicht ausgelost werden; schreiben Sie 18 to 30 by 0.5 oder one of 35; 50; 70",
+  '"{0}" must rise by a step above 0': "„{0}“ muss um einen Schritt über 0 steigen",
+  '"{0}": {1} is not reached in steps of {2}': "„{0}“: {1} wird in Schritten von {2} nicht erreicht",
+  "{0} would get the same file as another trainee; give another name.":
+    "{0} bekäme dieselbe Datei wie ein anderer Teilnehmer; geben Sie einen anderen Namen.",
+  '{0}, row 1: a class list needs a column "{1}" (there are {2}).':
+    "{0}, Zeile 1: Eine Klassenliste braucht eine Spalte „{1}“ (vorhanden: {2}).",
+  "{0}, row {1}, column {2}: the trainee is blank; give a number or a name.":
+    "{0}, Zeile {1}, Spalte {2}: Der Teilnehmer fehlt; geben Sie eine Nummer oder einen Namen.",
+  "{0}, row {1}, column {2}: {3} already stands in row {4}.":
+    "{0}, Zeile {1}, Spalte {2}: {3} steht schon in Zeile {4}.",
+  '"{0}" has no tasks; give a page in notebook.json the field "kind": "{1}".':
+    '„{0}“ hat keine Aufgaben; geben Sie einer Seite in notebook.json das Feld "kind": "{1}".',
+  'There is no task "{0}" (there are {1}).': "Es gibt keine Aufgabe „{0}“ (vorhanden: {1}).",
+  '"{0}" is none of the choices ({1})': "„{0}“ ist keine der Möglichkeiten ({1})",
+  "the comma may part thousands or be the decimal sign ({0} or {1})":
+    "das Zeichen kann Tausender trennen oder das Dezimalzeichen sein ({0} oder {1})",
+  "not right: {0}. {1}": "nicht richtig: {0}. {1}",
+  "follows from your own {0}, which is not right": "folgt aus Ihrem eigenen Wert {0}, der nicht richtig ist",
+  "not right": "nicht richtig",
+  "cannot be read: {0}": "nicht lesbar: {0}",
+  "row {0}: {1}": "Zeile {0}: {1}",
+  "row {0}: the condition is neither TRUE nor FALSE": "Zeile {0}: Die Bedingung ist weder TRUE noch FALSE",
+  "the condition does not hold": "die Bedingung gilt nicht",
+  "row {0}: {1} is neither a number nor a text": "Zeile {0}: {1} ist weder Zahl noch Text",
+  "A trainee needs a number or a name.": "Ein Teilnehmer braucht eine Nummer oder einen Namen.",
+  "{0}: {1} draws gave no numbers that the page allows; the last broke {2}.":
+    "{0}: {1} Auslosungen ergaben keine Zahlen, die die Seite erlaubt; die letzte verletzte {2}.",
+  ", edition {0}": ", Ausgabe {0}",
+  "Task {0}: {1}": "Aufgabe {0}: {1}",
+  "{0}{1}. {2} for {3}.": "{0}{1}. {2} für {3}.",
+  Value: "Wert",
+  "Task sheet": "Aufgabenblatt",
+  Asked: "Gefragt",
+  "How exactly": "Wie genau",
+  "Your answer": "Ihre Antwort",
+  "A planning aid. The boat's and the equipment's builder, local codes and licensed practice decide.":
+    "Eine Planungshilfe. Maßgebend sind der Hersteller von Boot und Ausrüstung, örtliche Regeln und zugelassene Fachleute.",
+  Solution: "Lösung",
+  "Right answer": "Richtige Antwort",
+  "What counts as right": "Was als richtig gilt",
+  "The way to it": "Der Weg dorthin",
+  "Mistakes with a name": "Fehler mit Namen",
+  Mistake: "Fehler",
+  "Comes to": "Ergibt",
+  Advice: "Rat",
+  "cannot be told here": "hier nicht zu unterscheiden",
+  "Hints, in order": "Hilfen, der Reihe nach",
+  "rounded too far": "zu stark gerundet",
+  "The way is right; give more figures.": "Der Weg stimmt; geben Sie mehr Ziffern.",
+  "a power of ten off": "um eine Zehnerpotenz daneben",
+  "The figures are right; look at the decimal point and at the units (mm and m, mΩ and Ω, g and kg).":
+    "Die Ziffern stimmen; achten Sie auf das Komma und auf die Einheiten (mm und m, mΩ und Ω, g und kg).",
+  "{0} holds a task: on the trainee's side no formula reads its cells.":
+    "{0} enthält eine Aufgabe: Auf der Teilnehmerseite liest keine Formel ihre Zellen.",
+  '"{0}" is no number': "„{0}“ ist keine Zahl",
+  '"{0}" is not given in{1}': "„{0}“ ist nicht angegeben in{1}",
+  " a plain number": " einer reinen Zahl",
 };

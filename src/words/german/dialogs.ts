@@ -178,4 +178,27 @@ export const dialogs: Catalogue = {
   "All customary": "Alles angelsächsisch",
   "A gauge stands for the largest that the conductor is at least as thick as; a typed gauge is held as the next IEC 60228 size that is at least as thick.":
     "Eine Drahtnummer steht für die größte, die der Leiter mindestens erreicht; eine eingegebene Drahtnummer wird als die nächste Größe nach IEC 60228 behalten, die mindestens so dick ist.",
+  "How is the point meant?": "Wie ist der Punkt gemeint?",
+  "Between arguments:": "Zwischen Argumenten:",
+  comma: "Komma",
+  tab: "Tabulator",
+  point: "Punkt",
+  "Replace these files?": "Diese Dateien ersetzen?",
+  "Leave them as they are": "Lassen, wie sie sind",
+  "Replace them": "Ersetzen",
+  "the notebook's own": "eigene des Hefts",
+  "A function of your own …": "Eine eigene Funktion …",
+  "It does not clear them by itself.": "Er räumt sie nicht von selbst weg.",
+  "Should the disk grow full it may clear them, so save to a file now and then.":
+    "Wird die Platte voll, kann er sie wegräumen; speichern Sie also ab und zu in eine Datei.",
+  "Program and notebooks take {0} of the {1} that the browser allows.":
+    "Programm und Hefte belegen {0} von {1}, die der Browser erlaubt.",
+  "Copy {0} under another name": "{0} unter anderem Namen kopieren",
+  "A function of your own": "Eine eigene Funktion",
+  "It is written down as rows on a page of this notebook: arguments, constants, steps, the result, examples. Every row can be changed, and cells call it by its name.":
+    "Sie wird als Zeilen auf einer Seite dieses Hefts niedergeschrieben: Argumente, Konstanten, Schritte, Ergebnis, Beispiele. Jede Zeile kann geändert werden, und Zellen rufen sie mit ihrem Namen auf.",
+  "Write it down": "Niederschreiben",
+  "{0} written down": "{0} niedergeschrieben",
+  "{0} can be called in every cell. Change its rows as you need; undo takes it back.":
+    "{0} kann in jeder Zelle aufgerufen werden. Ändern Sie ihre Zeilen nach Bedarf; Rückgängig nimmt sie zurück.",
 };

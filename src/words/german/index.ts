@@ -2,9 +2,10 @@ import type { Catalogue } from "../catalogue";
 import { audit } from "./audit";
 import { course } from "./course";
 import { dialogs } from "./dialogs";
-import { functions } from "./functions";
-import { keeping } from "./keeping";
+import { figures } from "./figures";
+import { formulas } from "./formulas";
 import { notebook } from "./notebook";
+import { paper } from "./paper";
 import { screen } from "./screen";
 import { studies } from "./studies";
 import { terminal } from "./terminal";
@@ -15,9 +16,10 @@ export const german: Catalogue = {
   ...audit,
   ...course,
   ...dialogs,
-  ...functions,
-  ...keeping,
+  ...figures,
+  ...formulas,
   ...notebook,
+  ...paper,
   ...screen,
   ...studies,
   ...terminal,

@@ -96,4 +96,6 @@ export const typing: Catalogue = {
   value: "Wert",
   text: "Text",
   condition: "Bedingung",
+  "It takes {0}; this is one too many.": "Sie nimmt {0}; dies ist eins zu viel.",
+  "argument / arguments": { one: "{0} Argument", other: "{0} Argumente" },
 };
