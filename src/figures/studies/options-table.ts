@@ -12,9 +12,6 @@ import { brief } from "./brief";
 const quantityWidth = 200;
 const optionWidth = 150;
 
-/** The other options are measured against this one. */
-const baseWords = say`the base`;
-
 const minus = "\u2212";
 const signed = (text: string): string => (/^[-\u2212]/.test(text) ? minus + text.slice(1) : `+${text}`);
 
@@ -24,7 +21,7 @@ function offWords({ difference, share, verdict }: SideCell): string[] {
   // Percent of a margin, to the tenth that a verdict may show.
   const points = Math.round(Math.abs(1000 * difference)) / 10;
   if (difference === 0 || (verdict !== "" && points === 0)) return [say`the same`];
-  if (verdict !== "") return [say`${points} points ${difference > 0 ? say`more` : say`less`}`];
+  if (verdict !== "") return [difference > 0 ? say`${points} points more` : say`${points} points less`];
   const shareWords = share === undefined ? "" : ` (${signed(percentWords(share))})`;
   return [`${signed(brief(difference))}${shareWords}`];
 }
@@ -80,7 +77,7 @@ export function optionsTable(table: SideBySide): Figure {
         ),
       );
     };
-    block([[say`Quantity`], ...options.map(({ name }) => [name === base ? `${name}, ${baseWords}` : name])], true);
+    block([[say`Quantity`], ...options.map(({ name }) => [name === base ? `${name}, ${say`the base`}` : name])], true);
     block([[say`Verdict`], ...options.map(({ words }) => [words])], false);
     for (const { page, rows: ofPage } of groups) {
       block([[page], ...options.map(() => [])], true);
