@@ -49,6 +49,9 @@ const parts: Readonly<Record<string, (quick: boolean) => void | Promise<void>>> 
   opening: () => browser("Opening, in Chromium", (one) => one.openingBench),
 };
 
+/** Not about speed, or long: done only when they are named. */
+const onlyNamed = ["audit", "faults", "kill"];
+
 type BrowserParts = typeof import("./browser/parts");
 
 /** Loaded when it is asked for: it needs a browser and the builder. */
@@ -64,7 +67,8 @@ if (first === "options-run") {
 } else {
   const named = [first, ...more].filter((word) => word !== undefined && word in parts);
   console.log(machineLine());
-  for (const name of named.length > 0 ? named : Object.keys(parts)) {
+  const usual = Object.keys(parts).filter((name) => !onlyNamed.includes(name));
+  for (const name of named.length > 0 ? named : usual) {
     await parts[name ?? ""]?.(process.argv.includes("--quick"));
   }
 }

@@ -47,16 +47,12 @@ export const studies: Catalogue = {
   "{0} rows are equal and hidden.": "{0} Zeilen sind gleich und verborgen.",
   "Options side by side": "Varianten nebeneinander",
   Quantity: "Größe",
-  "the base": "die Grundlage",
-  "{0} points more": "{0} Prozentpunkte mehr",
-  "{0} points less": "{0} Prozentpunkte weniger",
-  "Copy as picture": "Als Bild kopieren",
-  "Copied as a picture.": "Als Bild kopiert.",
+  "compared with": "verglichen mit",
   Verdict: "Urteil",
   "Copied as CSV: {0} options with their differences, full precision.":
     "Als CSV kopiert: {0} Varianten mit ihren Unterschieden, volle Genauigkeit.",
-  "The browser did not let it be copied; save it instead.":
-    "Der Browser ließ das Kopieren nicht zu; speichern Sie es stattdessen.",
+  "The browser did not let it be copied; save it as CSV instead.":
+    "Der Browser ließ das Kopieren nicht zu; speichern Sie stattdessen als CSV.",
   "Saved as side-by-side.csv, full precision.": "Als side-by-side.csv gespeichert, volle Genauigkeit.",
   "Saved as side-by-side.svg.": "Als side-by-side.svg gespeichert.",
   "{0} added as a copy of {1}, one step that undo takes back.":
