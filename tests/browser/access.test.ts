@@ -2,7 +2,6 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findings } from "./accessibility";
 import { select, turnTo, Workplace, where } from "./desk";
-import { worked } from "./worked";
 
 let place: Workplace;
 beforeAll(async () => {
@@ -11,17 +10,6 @@ beforeAll(async () => {
 afterAll(() => place.close());
 
 describe("the automatic accessibility check", () => {
-  for (const colorScheme of ["light", "dark"] as const) {
-    it(`finds nothing but what the grid causes, on every page, ${colorScheme}`, { timeout: 300_000 }, async () => {
-      const { page } = await place.desk({ colorScheme });
-      for (const { name } of worked.pages) {
-        await turnTo(page, name);
-        await page.waitForTimeout(200);
-        expect(await findings(page, name === "Supply" || name === "Tables"), name).toEqual([]);
-      }
-    });
-  }
-
   it("finds nothing in the narrow form, in dialogs, menus and while typing", { timeout: 120_000 }, async () => {
     const { page } = await place.desk({ viewport: { width: 820, height: 1180 } });
     await turnTo(page, "Supply");

@@ -22,33 +22,33 @@ function markLooks(): void {
   }
 }
 
-interface Asked {
-  readonly only: { readonly type: "tag" | "rule"; readonly values: string[] };
-  /** Left out of the check. */
-  readonly without: readonly string[];
-  readonly known: typeof byTheGrid;
+interface Only {
+  readonly type: "tag" | "rule";
+  readonly values: readonly string[];
 }
 
-const leftOut = (cells: boolean): string[] => [cells ? "#cells [data-alike]" : "#cells"];
-
-const check = async (page: Page, asked: Asked): Promise<string[]> => {
+async function check(page: Page, only: Only, cells: boolean): Promise<string[]> {
   if (!(await page.evaluate(() => "axe" in window))) await page.evaluate(axe.source);
   await page.evaluate(markLooks);
-  return page.evaluate(async ({ only, without, known }) => {
-    const { axe: checker } = window as unknown as { axe: typeof axe };
-    const { violations } = await checker.run(
-      { include: ["html"], exclude: [...without] },
-      { runOnly: only, resultTypes: ["violations"] },
-    );
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.flatMap(({ target }) => {
-        const selector = target.flat().at(-1) ?? "";
-        const cause = known.find((one) => one.id === id);
-        return cause && document.querySelector(selector)?.closest(cause.inside) ? [] : [`${id}: ${selector}`];
-      }),
-    );
-  }, asked);
-};
+  const without = cells ? "#cells [data-alike]" : "#cells";
+  return page.evaluate(
+    async ([{ type, values }, exclude, known]) => {
+      const { axe: checker } = window as unknown as { axe: typeof axe };
+      const { violations } = await checker.run(
+        { include: ["html"], exclude: [exclude] },
+        { runOnly: { type, values: [...values] }, resultTypes: ["violations"], preload: false, iframes: false },
+      );
+      return violations.flatMap(({ id, nodes }) =>
+        nodes.flatMap(({ target }) => {
+          const selector = target.flat().at(-1) ?? "";
+          const cause = known.find((one) => one.id === id);
+          return cause && document.querySelector(selector)?.closest(cause.inside) ? [] : [`${id}: ${selector}`];
+        }),
+      );
+    },
+    [only, without, byTheGrid] as const,
+  );
+}
 
 /**
  * What the automatic check finds on a page beyond what the grid causes.
@@ -56,19 +56,13 @@ const check = async (page: Page, asked: Asked): Promise<string[]> => {
  * @param cells whether the cells are looked at as well.
  */
 export const findings = (page: Page, cells = true): Promise<string[]> =>
-  check(page, { only: { type: "tag", values: rules }, without: leftOut(cells), known: byTheGrid });
+  check(page, { type: "tag", values: rules }, cells);
 
 /** The same by day and by night; what does not hang on the light is looked at once. */
 export async function findingsInBothLights(page: Page, cells = true): Promise<string[]> {
   await page.emulateMedia({ colorScheme: "light" });
   const byDay = await findings(page, cells);
   await page.emulateMedia({ colorScheme: "dark" });
-  const only = { type: "rule", values: ["color-contrast", "link-in-text-block"] } as const;
-  const byNight = await check(page, {
-    only: { ...only, values: [...only.values] },
-    without: leftOut(cells),
-    known: byTheGrid,
-  });
-  await page.emulateMedia({ colorScheme: "light" });
+  const byNight = await check(page, { type: "rule", values: ["color-contrast", "link-in-text-block"] }, cells);
   return [...byDay, ...byNight.map((finding) => `${finding}, dark`)];
 }
