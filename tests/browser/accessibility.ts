@@ -6,6 +6,7 @@ const rules = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-pra
 /**
  * What the grid library causes by its own markup, and nothing else: its root is a treegrid that also holds its scroll
  * boxes and text field, and its scroll box is scrolled by the keys of the cells and not by a stop of its own.
+ * DEVELOPERS.md says what was tried against it.
  */
 const byTheGrid = [
   { id: "aria-required-children", inside: "#cells" },

@@ -72,6 +72,18 @@ describe("the notebook in the browser's database", () => {
     await page.getByRole("button", { name: "Notebooks …" }).click();
     await page.locator("dialog li", { hasText: "Three hulls" }).getByRole("button", { name: "Open" }).click();
     await expect.poll(() => page.textContent(".job")).toMatch(/Three hulls/);
+
+    await page.getByRole("button", { name: "Notebooks …" }).click();
+    const other = page.locator("dialog li", { hasText: "layouts" });
+    await other.getByRole("button", { name: "Delete" }).click();
+    await other.getByText(/deleted/).waitFor();
+    await other.getByRole("button", { name: "Restore" }).click();
+    await other.getByRole("button", { name: "Open" }).waitFor();
+    await page.locator("dialog summary", { hasText: "states" }).click();
+    const before = page.locator("dialog details li").nth(1);
+    await before.getByRole("button", { name: "Go back to it" }).click();
+    await select(page, "Supply", input.cell);
+    await expect.poll(() => typedText(page)).toBe("290");
     expect(desk.complaints).toEqual([]);
     expect(desk.strayed).toEqual([]);
   });
