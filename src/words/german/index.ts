@@ -4,6 +4,7 @@ import { course } from "./course";
 import { dialogs } from "./dialogs";
 import { figures } from "./figures";
 import { formulas } from "./formulas";
+import { functions } from "./functions";
 import { notebook } from "./notebook";
 import { paper } from "./paper";
 import { screen } from "./screen";
@@ -18,6 +19,7 @@ export const german: Catalogue = {
   ...dialogs,
   ...figures,
   ...formulas,
+  ...functions,
   ...notebook,
   ...paper,
   ...screen,

@@ -1,0 +1,40 @@
+import { describe, expect, it } from "vitest";
+import { german } from "../../src/words/german";
+import { definitionTexts } from "./definitions";
+import { saidTexts } from "./texts";
+
+const texts = saidTexts();
+
+const places = (text: string): string[] => [...new Set(text.match(/\{\w+\}/g) ?? [])].sort();
+
+describe("the German catalogue", () => {
+  it("has every text that the source says", () => {
+    const missing = texts.filter(({ key }) => !Object.hasOwn(german, key)).map(({ key, file }) => `${file}: ${key}`);
+    expect(missing).toEqual([]);
+  });
+
+  it("has every text of the named functions and their tables, with the same names to put in", () => {
+    const wrong = definitionTexts().filter((key) => {
+      const own = german[key];
+      return typeof own !== "string" || String(places(own)) !== String(places(key));
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  it("puts in what the English text puts in, nothing more and nothing less", () => {
+    const wrong = texts.filter(({ key, counts }) => {
+      const own = german[key];
+      if (own === undefined || counts) return false;
+      return typeof own !== "string" || String(places(own)) !== String(places(key));
+    });
+    expect(wrong.map(({ key }) => key)).toEqual([]);
+  });
+
+  it("has one and many of what is counted, each with its number", () => {
+    const wrong = texts.filter(({ key, counts }) => {
+      const own = german[key];
+      return counts && (typeof own !== "object" || !own.one?.includes("{0}") || !own.other.includes("{0}"));
+    });
+    expect(wrong.map(({ key }) => key)).toEqual([]);
+  });
+});
