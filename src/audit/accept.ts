@@ -1,6 +1,7 @@
 import type { Accepted } from "../notebook/about";
 import type { Notebook } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import { type Finding, placeOf } from "./finding";
 
 /** A finding is accepted as it was read: when its evidence changes, it is open again. */
@@ -29,8 +30,8 @@ export function accept(
   who: string,
   when: string,
 ): Notebook {
-  if (reason.trim() === "") throw new Refusal("A finding is accepted with a reason; say why it may stand.");
-  if (who.trim() === "") throw new Refusal("A finding is accepted by a person; give a name.");
+  if (reason.trim() === "") throw new Refusal(say`A finding is accepted with a reason; say why it may stand.`);
+  if (who.trim() === "") throw new Refusal(say`A finding is accepted by a person; give a name.`);
   const kept = (notebook.about.accepted ?? []).filter((one) => !findings.some((finding) => matches(one, finding)));
   const added = findings.map((finding) => ({
     rule: finding.rule,

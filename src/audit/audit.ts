@@ -2,6 +2,7 @@ import type { Accepted } from "../notebook/about";
 import type { LiveNotebook } from "../notebook/live";
 import type { Notebook } from "../notebook/model";
 import type { FindFunction } from "../notebook/named-function";
+import { say } from "../words/say";
 import { acceptanceOf } from "./accept";
 import type { Finding } from "./finding";
 import type { Rule } from "./rule";
@@ -84,6 +85,6 @@ export function auditNotebook(
     formulas: subject.forms.reduce((sum, { columns }) => sum + columns.length, 0),
     note: live.showsFormulas
       ? undefined
-      : "This version of the calculation engine does not show how it reads a formula; checks of units and of single parts of formulas were left out.",
+      : say`This version of the calculation engine does not show how it reads a formula; checks of units and of single parts of formulas were left out.`,
   };
 }

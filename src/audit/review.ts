@@ -13,6 +13,7 @@ import type { FindFunction } from "../notebook/named-function";
 import { finderOf } from "../notebook/own/own-functions";
 import { Refusal } from "../notebook/refusal";
 import { positionOf, readAddress, rowOfKey } from "../notebook/rows";
+import { say } from "../words/say";
 import { hashOf } from "./hash";
 import { Marks } from "./state";
 
@@ -110,8 +111,8 @@ export function review(
   find: FindFunction = finderOf(notebook),
 ): Notebook {
   const cells = cellsOfPlace(notebook, place);
-  if (!cells) throw new Refusal(`There is no ${place} to review; name a cell, a row, or a page as in Supply.*.`);
-  if (who.trim() === "") throw new Refusal("A review needs the name of the person who made it.");
+  if (!cells) throw new Refusal(say`There is no ${place} to review; name a cell, a row, or a page as in Supply.*.`);
+  if (who.trim() === "") throw new Refusal(say`A review needs the name of the person who made it.`);
   const hash = markOf(new Marks(notebook, find), cells);
   return withReviews(notebook, { ...notebook.about.reviews, [place]: { who: who.trim(), when, hash } });
 }

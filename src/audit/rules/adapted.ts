@@ -3,6 +3,7 @@ import { nameOnPage } from "../../notebook/cell-name";
 import { columnsOf, firstOption, isOptionPage, lead, type Notebook, type Page } from "../../notebook/model";
 import { rowEntry } from "../../notebook/row-entry";
 import { rowOfKey } from "../../notebook/rows";
+import { say } from "../../words/say";
 import { type Finding, found } from "../finding";
 import type { Rule } from "../rule";
 import { formulaByRows, sameFile } from "./formula-by-rows";
@@ -34,7 +35,9 @@ function formulaDifference(old: Line, now: Line): string[] {
   const where = (some: readonly number[]) => inOptions(now, some, columns.length);
   const [first = firstOption] = calculated;
   if (shippedText === undefined) {
-    return calculated.length > 0 ? [`was an input, is now calculated${where(calculated)}: ${textOf(now, first)}`] : [];
+    return calculated.length > 0
+      ? [say`was an input, is now calculated${where(calculated)}: ${textOf(now, first)}`]
+      : [];
   }
   const at = old.page.rows[old.row]?.indexOf(shippedText) ?? firstOption;
   const shipped = formulaByRows(old.notebook, old.page, shippedText, at);
@@ -44,43 +47,43 @@ function formulaDifference(old: Line, now: Line): string[] {
   );
   const [changed] = other;
   return [
-    ...(typed.length > 0 ? [`was calculated (${shippedText}), is now typed${where(typed)}`] : []),
-    ...(changed === undefined ? [] : [`formula was ${shippedText}, is ${textOf(now, changed)}${where(other)}`]),
+    ...(typed.length > 0 ? [say`was calculated (${shippedText}), is now typed${where(typed)}`] : []),
+    ...(changed === undefined ? [] : [say`formula was ${shippedText}, is ${textOf(now, changed)}${where(other)}`]),
   ];
 }
 
 const limitWords = (line: Line): string => {
   const { low, high, choices } = rowEntry(line.notebook, line.page, line.row) ?? {};
   if (choices) return choices.join(", ");
-  return low === undefined && high === undefined ? "none" : `${low ?? "…"} to ${high ?? "…"}`;
+  return low === undefined && high === undefined ? "none" : say`${low ?? "…"} to ${high ?? "…"}`;
 };
 
 function rowDifferences(old: Line, now: Line): string[] {
   const words = [
     ["quantity", textOf(old, lead.quantity), textOf(now, lead.quantity)],
     ["unit", textOf(old, lead.unit) || "empty", textOf(now, lead.unit) || "empty"],
-    ["choices or plausible limits", limitWords(old), limitWords(now)],
+    [say`choices or plausible limits`, limitWords(old), limitWords(now)],
   ] as const;
   return [
-    ...words.flatMap(([what, before, after]) => (before === after ? [] : [`${what}: was ${before}, is ${after}`])),
+    ...words.flatMap(([what, before, after]) => (before === after ? [] : [say`${what}: was ${before}, is ${after}`])),
     ...formulaDifference(old, now),
   ];
 }
 
 function pageDifferences(shipped: Notebook, notebook: Notebook, page: Page): Finding[] {
   const old = sameFile(shipped, page);
-  if (!old) return [found(name, "note", nameOnPage(page, 0, lead.quantity), "this page was added")];
+  if (!old) return [found(name, "note", nameOnPage(page, 0, lead.quantity), say`this page was added`)];
   const renamed =
     old.name === page.name
       ? []
-      : [found(name, "note", nameOnPage(page, 0, lead.quantity), `the page was called ${old.name}`)];
+      : [found(name, "note", nameOnPage(page, 0, lead.quantity), say`the page was called ${old.name}`)];
   const here = page.rows.flatMap((cells, row) => {
     const key = cells[lead.key];
     if (row === 0 || !key) return [];
     const was = rowOfKey(old, key);
     const messages =
       was < 0
-        ? ["this row was added"]
+        ? [say`this row was added`]
         : rowDifferences({ notebook: shipped, page: old, row: was }, { notebook, page, row });
     return messages.map((message) => found(name, "note", nameOnPage(page, row, lead.quantity), message));
   });
@@ -88,7 +91,7 @@ function pageDifferences(shipped: Notebook, notebook: Notebook, page: Page): Fin
     const key = cells[lead.key] ?? "";
     if (row === 0 || key === "" || rowOfKey(page, key) >= 0) return [];
     const place = { ...nameOnPage(old, row, lead.quantity), page: page.name };
-    return [found(name, "note", place, `the row ${cells[lead.quantity]} was removed`)];
+    return [found(name, "note", place, say`the row ${cells[lead.quantity] ?? ""} was removed`)];
   });
   return [...renamed, ...here, ...gone];
 }
@@ -96,7 +99,7 @@ function pageDifferences(shipped: Notebook, notebook: Notebook, page: Page): Fin
 /** Row by row, what was adapted in a shipped notebook: formulas, units, names and limits, not the boats' own numbers. */
 export const adapted: Rule = {
   name,
-  about: "a row that differs from the notebook as it was shipped",
+  about: say`a row that differs from the notebook as it was shipped`,
   find: ({ notebook, shipped }) => {
     if (!shipped) return [];
     const pages = notebook.pages.filter((page) => isOptionPage(page) && columnsOf(page) > firstOption);
@@ -104,7 +107,7 @@ export const adapted: Rule = {
     return [
       ...pages.flatMap((page) => pageDifferences(shipped, notebook, page)),
       ...gone.map((page) =>
-        found(name, "note", nameOnPage(page, 0, lead.quantity), `the page ${page.name} was removed`),
+        found(name, "note", nameOnPage(page, 0, lead.quantity), say`the page ${page.name} was removed`),
       ),
     ];
   },

@@ -5,6 +5,7 @@ import { nameOnPage } from "../../notebook/cell-name";
 import { countsNow } from "../../notebook/counts-now";
 import type { LiveNotebook } from "../../notebook/live";
 import type { Page, Position } from "../../notebook/model";
+import { say } from "../../words/say";
 import { type Finding, found } from "../finding";
 import { type Form, onlyCounts } from "../form";
 import { everyPart } from "../parts";
@@ -57,7 +58,7 @@ function blanks(subject: Subject, parsed: Parsed): Blank[] {
       ...range.from,
       row: range.from.row + i,
     }));
-    return cells.filter(isBlank).map((at) => ({ at, taken: "left out" }));
+    return cells.filter(isBlank).map((at) => ({ at, taken: say`left out` }));
   };
   const walk = (one: Parsed, taken: string): Blank[] => {
     if (one.kind === "reference") return isBlank(one.at) ? [{ at: one.at, taken }] : [];
@@ -73,12 +74,12 @@ function blanks(subject: Subject, parsed: Parsed): Blank[] {
       return walk(
         part,
         otherwise === undefined
-          ? "counted as 0 or as nothing"
-          : `taken as ${String(otherwise).toUpperCase()} by default`,
+          ? say`counted as 0 or as nothing`
+          : say`taken as ${String(otherwise).toUpperCase()} by default`,
       );
     });
   };
-  return walk(parsed, "shown as 0");
+  return walk(parsed, say`shown as 0`);
 }
 
 /** Whether a formula reads any blank cell at all, which the texts tell quickly. */
@@ -88,16 +89,16 @@ const readsBlank = (subject: Subject, form: Form, column: number): boolean =>
 function findingOf(live: LiveNotebook, page: Page, at: Position, cells: readonly Blank[]): Finding {
   const names = cells.map(({ at: { sheet, row, column }, taken }) => {
     const { quantity, cell } = nameOnPage(live.notebook.pages[sheet] as Page, row, column);
-    return `${quantity ? `${quantity} (${cell})` : cell} is blank and ${taken}`;
+    return say`${quantity ? `${quantity} (${cell})` : cell} is blank and ${taken}`;
   });
-  const message = `${[...new Set(names)].join(", ")}; fill it in`;
+  const message = say`${[...new Set(names)].join(", ")}; fill it in`;
   return found(name, "warning", nameOnPage(page, at.row, at.column), message);
 }
 
 /** A formula that takes a blank cell for a number or a text. */
 export const blankReference: Rule = {
   name,
-  about: "a formula that reads a blank cell without asking whether it is filled",
+  about: say`a formula that reads a blank cell without asking whether it is filled`,
   find: (subject) =>
     subject.forms
       .filter(({ text }) => !onlyCounts(text))

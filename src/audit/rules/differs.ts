@@ -1,6 +1,7 @@
 import { isFormula } from "../../engine/content";
 import { nameOnPage } from "../../notebook/cell-name";
 import { firstOption, isOptionPage, type Page } from "../../notebook/model";
+import { say } from "../../words/say";
 import { type Finding, found } from "../finding";
 import type { Form } from "../form";
 import type { Rule } from "../rule";
@@ -31,7 +32,7 @@ const usual = (forms: readonly Form[]): Form =>
 /** An option whose formula is not the one of its neighbours. */
 export const differs: Rule = {
   name: differsName,
-  about: "an option whose formula differs from that of its neighbours in the row",
+  about: say`an option whose formula differs from that of its neighbours in the row`,
   find: (subject) =>
     rowsOf(subject).flatMap((forms) => {
       if (forms.length < 2) return [];
@@ -47,7 +48,7 @@ export const differs: Rule = {
               differsName,
               "warning",
               nameOnPage(page, row, column),
-              `${own} is another formula than ${model.option} has (${others}); make them equal or say why they differ`,
+              say`${own} is another formula than ${model.option} has (${others}); make them equal or say why they differ`,
             );
           }),
         );
@@ -66,7 +67,7 @@ function typedOverIn(forms: readonly Form[]): Finding[] {
   if (typed.length === 0) return [];
   if (typed.length > calculated.length) {
     return calculated.map((column) =>
-      found(differsName, "warning", nameOnPage(page, row, column), "calculated here, typed in the other options"),
+      found(differsName, "warning", nameOnPage(page, row, column), say`calculated here, typed in the other options`),
     );
   }
   return typed.map((column) =>
@@ -74,7 +75,7 @@ function typedOverIn(forms: readonly Form[]): Finding[] {
       typedOverName,
       "error",
       nameOnPage(page, row, column),
-      `${cells[column]} is typed where the other options calculate (${cells[calculated[0] ?? 0]}); put the formula back`,
+      say`${cells[column] ?? ""} is typed where the other options calculate (${cells[calculated[0] ?? 0] ?? ""}); put the formula back`,
     ),
   );
 }
@@ -82,6 +83,6 @@ function typedOverIn(forms: readonly Form[]): Finding[] {
 /** A result that was replaced by a number or a text. */
 export const typedOver: Rule = {
   name: typedOverName,
-  about: "a result that was typed over, while the other options calculate it",
+  about: say`a result that was typed over, while the other options calculate it`,
   find: (subject) => rowsOf(subject).flatMap(typedOverIn),
 };

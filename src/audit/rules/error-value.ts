@@ -1,4 +1,5 @@
 import { nameOnPage } from "../../notebook/cell-name";
+import { say } from "../../words/say";
 import { found } from "../finding";
 import type { Form } from "../form";
 import { everyPart } from "../parts";
@@ -27,12 +28,12 @@ const beginning =
 /** An argument outside what a named function is published for, or a size that is in no table. */
 export const outsidePublished: Rule = {
   name: "outside-published",
-  about: "an input outside the published range of a named function",
+  about: say`an input outside the published range of a named function`,
   find: beginning("outside-published", true),
 };
 
 export const errorValue: Rule = {
   name: "error-value",
-  about: "a formula whose result is an error",
+  about: say`a formula whose result is an error`,
   find: beginning("error-value", false),
 };

@@ -1,6 +1,7 @@
 import { cellsOf } from "../../notebook/feeds";
 import { isOptionPage, lead, type Notebook, type Page, pageById, pageByName } from "../../notebook/model";
 import { mapReferences } from "../../notebook/references";
+import { say } from "../../words/say";
 
 /** The same page in another state of a notebook: its file stays when it is renamed. */
 export const sameFile = (notebook: Notebook, page: Page): Page | undefined =>
@@ -9,7 +10,7 @@ export const sameFile = (notebook: Notebook, page: Page): Page | undefined =>
 /** How a formula calls a cell: by its row's key, and by how many options it lies away. */
 function cellWords(page: Page, row: number, column: number, own: number, fixed: boolean): string {
   const key = isOptionPage(page) && row > 0 ? page.rows[row]?.[lead.key] : undefined;
-  return `${page.file} ${key || row} ${fixed || !isOptionPage(page) ? `at ${column}` : column - own}`;
+  return `${page.file} ${key || row} ${fixed || !isOptionPage(page) ? say`at ${column}` : column - own}`;
 }
 
 /**

@@ -2,6 +2,7 @@ import { nameOnPage } from "../../notebook/cell-name";
 import { displayNumber } from "../../notebook/display";
 import { firstOption, isOptionPage, lead } from "../../notebook/model";
 import { rowEntry } from "../../notebook/row-entry";
+import { say } from "../../words/say";
 import { found } from "../finding";
 import type { Rule } from "../rule";
 
@@ -10,7 +11,7 @@ const name = "implausible";
 /** A number outside the plausible limits that the notebook keeps for its row. */
 export const implausible: Rule = {
   name,
-  about: "a number outside the plausible limits of its row",
+  about: say`a number outside the plausible limits of its row`,
   find: (subject) =>
     subject.notebook.pages.filter(isOptionPage).flatMap((page) =>
       page.rows.flatMap((cells, row) => {
@@ -23,7 +24,7 @@ export const implausible: Rule = {
             value.value >= (low ?? Number.NEGATIVE_INFINITY) && value.value <= (high ?? Number.POSITIVE_INFINITY);
           if (inside) return [];
           const unit = cells[lead.unit] === "1" ? "" : ` ${cells[lead.unit] ?? ""}`;
-          const message = `${displayNumber(value.value)}${unit} is outside the plausible ${low ?? "…"} to ${high ?? "…"}${unit}; measure again or widen the limits`;
+          const message = say`${displayNumber(value.value)}${unit} is outside the plausible ${low ?? "…"} to ${high ?? "…"}${unit}; measure again or widen the limits`;
           return [found(name, "warning", nameOnPage(page, row, column), message)];
         });
       }),

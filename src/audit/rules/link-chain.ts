@@ -2,6 +2,7 @@ import { isFormula } from "../../engine/content";
 import { nameOnPage } from "../../notebook/cell-name";
 import { type Page, textAt } from "../../notebook/model";
 import { referencesOf } from "../../notebook/references";
+import { say } from "../../words/say";
 import { found } from "../finding";
 import type { Rule } from "../rule";
 import { namesOf } from "../subject";
@@ -22,7 +23,7 @@ const isLink = (text: string): boolean => {
 /** A link to a link: the reader follows twice what one step would show. */
 export const linkChain: Rule = {
   name,
-  about: "a link to a cell that is itself a mere link",
+  about: say`a link to a cell that is itself a mere link`,
   find: ({ forms, notebook }) =>
     forms.flatMap((form) => {
       if (form.parsed?.kind !== "reference") return [];
@@ -30,7 +31,7 @@ export const linkChain: Rule = {
       const page = notebook.pages[sheet] as Page;
       const text = textAt(page, row, column);
       if (!isLink(text)) return [];
-      const message = `a link to ${nameOnPage(page, row, column).cell}, which is itself a link (${text}); point to where the value is worked out`;
+      const message = say`a link to ${nameOnPage(page, row, column).cell}, which is itself a link (${text}); point to where the value is worked out`;
       return namesOf(form).map((cell) => found(name, "note", cell, message));
     }),
 };

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { found } from "../finding";
 import { callDepth } from "../parts";
 import type { Rule } from "../rule";
@@ -11,7 +12,7 @@ const mostDeep = 4;
 /** A formula that nobody can follow. */
 export const longFormula: Rule = {
   name,
-  about: "a formula that is too long or too deeply nested to follow",
+  about: say`a formula that is too long or too deeply nested to follow`,
   find: ({ forms }) =>
     forms.flatMap((form) => {
       // A formula of numbers alone is an example or a check value, long by its data.
@@ -19,9 +20,9 @@ export const longFormula: Rule = {
       const deep = form.parsed ? callDepth(form.parsed) : 0;
       const long = form.text.length > mostLetters;
       if (!long && deep <= mostDeep) return [];
-      const what = long ? `${form.text.length} letters long` : `${deep} calls deep`;
+      const what = long ? say`${form.text.length} letters long` : say`${deep} calls deep`;
       return namesOf(form).map((cell) =>
-        found(name, "note", cell, `the formula is ${what}; give its parts rows of their own`),
+        found(name, "note", cell, say`the formula is ${what}; give its parts rows of their own`),
       );
     }),
 };

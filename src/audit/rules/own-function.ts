@@ -7,6 +7,7 @@ import { part } from "../../notebook/own/function-page";
 import { literalText } from "../../notebook/own/limits-text";
 import type { OwnFunction } from "../../notebook/own/own-function";
 import { ownFunctions } from "../../notebook/own/own-functions";
+import { say } from "../../words/say";
 import { type Finding, found, type Severity } from "../finding";
 import type { Rule } from "../rule";
 import { definitionFindings } from "../units/definition";
@@ -29,10 +30,10 @@ function whyItFails(definition: AnyDefinition, { given, expect, within }: Exampl
     const agrees = typeof expect === "number" ? Math.abs(Number(answer) - expect) <= within : answer === expect;
     if (agrees) return undefined;
     const wanted = `${literalText(expect)}${within > 0 ? ` ± ${within}` : ""}`;
-    return `the example gives ${literalText(answer)} and says ${wanted}; mend the formula or the example`;
+    return say`the example gives ${literalText(answer)} and says ${wanted}; mend the formula or the example`;
   } catch (problem) {
     if (!(problem instanceof Fault)) throw problem;
-    return `the example is refused: ${problem.sentence}`;
+    return say`the example is refused: ${problem.sentence}`;
   }
 }
 
@@ -52,10 +53,10 @@ function saidOf({ name: fn, row, definition, mistake, exampleRows, withoutSource
       severity: "warning",
       row: line,
       column: part.source,
-      message: `${fn}: no source is named; write where it comes from, or "common practice, no source: …"`,
+      message: say`${fn}: no source is named; write where it comes from, or "common practice, no source: …"`,
     }),
   );
-  const none = `${fn} has no example that it is held to; add a row example`;
+  const none = say`${fn} has no example that it is held to; add a row example`;
   return [
     ...failing,
     ...units,
@@ -67,7 +68,7 @@ function saidOf({ name: fn, row, definition, mistake, exampleRows, withoutSource
 /** Mistakes in the functions that a notebook defines itself: what cannot be read, examples that fail, units, sources. */
 export const ownFunction: Rule = {
   name,
-  about: "a function of the notebook's own with a mistake, an example that fails, units that do not fit, or no source",
+  about: say`a function of the notebook's own with a mistake, an example that fails, units that do not fit, or no source`,
   find: ({ notebook }) =>
     ownFunctions(notebook).flatMap((one): Finding[] => {
       const page = pageByName(notebook, one.page);

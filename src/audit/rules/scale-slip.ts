@@ -2,6 +2,7 @@ import { isFormula } from "../../engine/content";
 import { nameOnPage } from "../../notebook/cell-name";
 import { displayNumber } from "../../notebook/display";
 import { firstOption, isOptionPage, lead, type Page } from "../../notebook/model";
+import { say } from "../../words/say";
 import { type Finding, found } from "../finding";
 import type { Rule } from "../rule";
 
@@ -34,8 +35,8 @@ function inRow(page: Page, row: number): Finding[] {
   return sizes.flatMap(({ column }) => {
     const others = farFrom(sizes, column);
     if (!others) return [];
-    const usual = [...new Set(others)].map((one) => displayNumber(one)).join(" to ");
-    const message = `${cells[column]} ${unit} beside ${usual} ${unit} in the other options; was it meant in another unit?`;
+    const usual = [...new Set(others)].map((one) => displayNumber(one)).join(say` to `);
+    const message = say`${cells[column] ?? ""} ${unit} beside ${usual} ${unit} in the other options; was it meant in another unit?`;
     return [found(name, "warning", nameOnPage(page, row, column), message)];
   });
 }
@@ -43,7 +44,7 @@ function inRow(page: Page, row: number): Finding[] {
 /** A number that is a hundred times larger or smaller than in all other options: millimetres typed as metres. */
 export const scaleSlip: Rule = {
   name,
-  about: "an input that is a hundred times larger or smaller than in the other options",
+  about: say`an input that is a hundred times larger or smaller than in the other options`,
   find: ({ notebook }) =>
     notebook.pages.filter(isOptionPage).flatMap((page) => page.rows.flatMap((_, row) => inRow(page, row))),
 };

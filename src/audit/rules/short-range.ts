@@ -5,6 +5,7 @@ import { cellsOf } from "../../notebook/feeds";
 import { isOptionPage, lead, type Page } from "../../notebook/model";
 import { referencesOf } from "../../notebook/references";
 import { rowKind } from "../../notebook/rows";
+import { say } from "../../words/say";
 import { found } from "../finding";
 import type { Form } from "../form";
 import { everyPart } from "../parts";
@@ -93,7 +94,7 @@ function unevenRanges(form: Form): readonly [Range, Range] | undefined {
   return undefined;
 }
 
-const rowsWord = ({ from, to }: Range): string => `${from.row + 1} to ${to.row + 1}`;
+const rowsWord = ({ from, to }: Range): string => say`${from.row + 1} to ${to.row + 1}`;
 
 function short(subject: Subject, form: Form): string | undefined {
   const ranges = form.parsed ? rangesOf(form.parsed) : [];
@@ -112,18 +113,18 @@ function short(subject: Subject, form: Form): string | undefined {
   });
   if (missing.length === 0) return undefined;
   const list = missing.map(({ quantity, cell }) => (quantity ? `${quantity} (${cell})` : cell)).join(", ");
-  return `the range stops before ${list}, which looks like one more of its block`;
+  return say`the range stops before ${list}, which looks like one more of its block`;
 }
 
 function uneven(form: Form): string | undefined {
   const pair = unevenRanges(form);
-  return pair && `one range covers rows ${rowsWord(pair[0])}, another ${rowsWord(pair[1])}; they need the same rows`;
+  return pair && say`one range covers rows ${rowsWord(pair[0])}, another ${rowsWord(pair[1])}; they need the same rows`;
 }
 
 /** A range that stops short of the block it is meant to cover, or of another range of the same formula. */
 export const shortRange: Rule = {
   name,
-  about: "a range that ends before its block does, or covers other rows than its fellow",
+  about: say`a range that ends before its block does, or covers other rows than its fellow`,
   find: (subject) =>
     subject.forms.flatMap((form) => {
       const message = short(subject, form) ?? uneven(form);

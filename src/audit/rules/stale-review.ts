@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import type { Finding } from "../finding";
 import { reviewsOf } from "../review";
 import type { Rule } from "../rule";
@@ -15,13 +16,13 @@ function parts(place: string): Pick<Finding, "page" | "key" | "option" | "cell">
 /** A tick for something that has changed since. */
 export const staleReview: Rule = {
   name,
-  about: "a review of something that has changed since",
+  about: say`a review of something that has changed since`,
   find: ({ notebook, find }) =>
     reviewsOf(notebook, find).flatMap(({ place, who, when, stale, lost }): Finding[] => {
       if (!stale) return [];
       const message = lost
-        ? `${place} was reviewed by ${who} on ${when} and is no longer there; take the tick back`
-        : `${place} was reviewed by ${who} on ${when}; a formula, a function or an input behind it has changed since`;
+        ? say`${place} was reviewed by ${who} on ${when} and is no longer there; take the tick back`
+        : say`${place} was reviewed by ${who} on ${when}; a formula, a function or an input behind it has changed since`;
       return [{ rule: name, severity: "warning", ...parts(place), message }];
     }),
 };

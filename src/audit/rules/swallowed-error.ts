@@ -1,5 +1,6 @@
 import type { Parsed } from "../../engine/parsed";
 import { cellFormula } from "../../notebook/formula-words";
+import { say } from "../../words/say";
 import { found } from "../finding";
 import { everyPart } from "../parts";
 import type { Rule } from "../rule";
@@ -24,7 +25,7 @@ const looksLikeResult = (instead: Parsed | undefined): boolean =>
 /** An error that is replaced by a number, so that nobody sees that there is no result. */
 export const swallowedError: Rule = {
   name,
-  about: "an error that is replaced by a number",
+  about: say`an error that is replaced by a number`,
   find: ({ forms, notebook }) =>
     forms.flatMap((form) => {
       const hidden = form.parsed
@@ -39,7 +40,7 @@ export const swallowedError: Rule = {
             name,
             "warning",
             cell,
-            `an error in ${inner} would look like a result; let it show, or put words in its place`,
+            say`an error in ${inner} would look like a result; let it show, or put words in its place`,
           ),
         ),
       );

@@ -3,6 +3,7 @@ import { type Parsed, type ParsedCell, partsOf } from "../../engine/parsed";
 import { nameOnPage } from "../../notebook/cell-name";
 import { countsNow } from "../../notebook/counts-now";
 import { firstOption, isOptionPage, lead, type Page } from "../../notebook/model";
+import { say } from "../../words/say";
 import { type Finding, found } from "../finding";
 import { everyPart } from "../parts";
 import type { Rule } from "../rule";
@@ -46,7 +47,7 @@ function inFormulas(subject: Subject): Finding[] {
         const page = subject.notebook.pages[sheet] as Page;
         return `${nameOnPage(page, row, column).cell} ("${page.rows[row]?.[column] ?? ""}")`;
       });
-      const message = `${names.join(", ")} ${names.length === 1 ? "is text" : "are texts"} where a number is due; type a number with a decimal point`;
+      const message = say`${names.join(", ")} ${names.length === 1 ? say`is text` : say`are texts`} where a number is due; type a number with a decimal point`;
       return [found(name, "error", nameOnPage(form.page, at.row, at.column), message)];
     });
   });
@@ -60,7 +61,7 @@ function inRows({ notebook }: Subject): Finding[] {
       return cells.flatMap((text, column) => {
         if (column < firstOption || isFormula(text) || !/^['\s]*[+-]?\d[\d\s.,']*\s*%?$/.test(text)) return [];
         if (/^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(text)) return [];
-        const message = `"${text}" is text in a row of numbers; type it with a decimal point and without blanks or signs`;
+        const message = say`"${text}" is text in a row of numbers; type it with a decimal point and without blanks or signs`;
         return [found(name, "error", nameOnPage(page, row, column), message)];
       });
     }),
@@ -70,6 +71,6 @@ function inRows({ notebook }: Subject): Finding[] {
 /** Text where a number is due. */
 export const textAsNumber: Rule = {
   name,
-  about: "text that stands where a number is due",
+  about: say`text that stands where a number is due`,
   find: (subject) => [...inRows(subject), ...inFormulas(subject)],
 };

@@ -1,5 +1,6 @@
 import type { Parsed } from "../../engine/parsed";
 import { isOptionPage } from "../../notebook/model";
+import { say } from "../../words/say";
 import { found } from "../finding";
 import type { Form } from "../form";
 import { everyPart, type Placed } from "../parts";
@@ -79,7 +80,7 @@ function countsRows({ page, row, columns, text }: Form): boolean {
 /** Numbers typed inside a formula, where nobody sees their unit and source. */
 export const typedNumber: Rule = {
   name,
-  about: "a number typed inside a formula instead of standing in a row with unit and source",
+  about: say`a number typed inside a formula instead of standing in a row with unit and source`,
   find: ({ forms }) =>
     forms.flatMap((form) => {
       // On a free sheet a formula of numbers alone is an example or a check value.
@@ -92,7 +93,7 @@ export const typedNumber: Rule = {
         .filter((value) => !exact.has(Math.abs(value)) && !isTen(value) && !isPi(value));
       if (typed.length === 0) return [];
       const list = [...new Set(typed)].join(", ");
-      const message = `${list} ${typed.length === 1 ? "is" : "are"} typed inside the formula; give it a row with unit and source`;
+      const message = say`${list} ${typed.length === 1 ? say`is` : say`are`} typed inside the formula; give it a row with unit and source`;
       return namesOf(form).map((cell) => found(name, "warning", cell, message));
     }),
 };

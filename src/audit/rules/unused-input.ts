@@ -1,6 +1,7 @@
 import { nameOnPage } from "../../notebook/cell-name";
 import { columnsOf, firstOption, isOptionPage, lead, type Page } from "../../notebook/model";
 import { rowKind } from "../../notebook/rows";
+import { say } from "../../words/say";
 import { found } from "../finding";
 import { onlyCounts } from "../form";
 import type { Rule } from "../rule";
@@ -27,7 +28,7 @@ function usedCells({ forms }: Subject): ReadonlyMap<Page, ReadonlySet<number>> {
 /** A number that is asked for and changes nothing. */
 export const unusedInput: Rule = {
   name,
-  about: "an input that no formula uses",
+  about: say`an input that no formula uses`,
   find: (subject) => {
     const used = usedCells(subject);
     return subject.notebook.pages.filter(isOptionPage).flatMap((page) =>
@@ -37,7 +38,7 @@ export const unusedInput: Rule = {
         if (filled.length === 0 || filled.some((column) => used.get(page)?.has(row * columnsOf(page) + column)))
           return [];
         const { quantity, ...place } = nameOnPage(page, row, lead.quantity);
-        const message = `no formula uses ${quantity}; use it, or say in its basis what it is kept for`;
+        const message = say`no formula uses ${quantity}; use it, or say in its basis what it is kept for`;
         return [found(name, "note", { ...place, quantity }, message)];
       }),
     );

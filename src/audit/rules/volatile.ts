@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { found } from "../finding";
 import { everyPart } from "../parts";
 import type { Rule } from "../rule";
@@ -9,7 +10,7 @@ const changing = new Set(["RAND", "RANDBETWEEN", "NOW", "TODAY"]);
 /** A result that is another one tomorrow, although nobody changed anything. */
 export const volatile: Rule = {
   name,
-  about: "a function whose result changes by itself",
+  about: say`a function whose result changes by itself`,
   find: ({ forms }) =>
     forms.flatMap((form) => {
       const used = form.parsed
@@ -18,7 +19,7 @@ export const volatile: Rule = {
           )
         : [];
       if (used.length === 0) return [];
-      const message = `${[...new Set(used)].join(", ")} gives another result each time; type the value or the date instead`;
+      const message = say`${[...new Set(used)].join(", ")} gives another result each time; type the value or the date instead`;
       return namesOf(form).map((cell) => found(name, "warning", cell, message));
     }),
 };

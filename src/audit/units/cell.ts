@@ -5,6 +5,7 @@ import type { LiveNotebook } from "../../notebook/live";
 import { columnsOf, firstOption, isOptionPage, lead, type Page, type Position } from "../../notebook/model";
 import type { FindFunction } from "../../notebook/named-function";
 import { scaleName, scaleOf } from "../../units/scale";
+import { say } from "../../words/say";
 import { factorWords, nearest, type UnitFinding } from "./judge";
 import { type Measure, quantity, shared, silent } from "./measure";
 import type { Surroundings } from "./visit";
@@ -75,7 +76,7 @@ function judgeResult(live: LiveNotebook, at: Position, name: CellName, result: M
   if (name.unit === "") {
     if (!first || live.value(at).kind !== "number") return [];
     const unit = scaleName(first);
-    return unit === "1" ? [] : [{ level: "warning", message: `the row has no unit, the formula gives ${unit}` }];
+    return unit === "1" ? [] : [{ level: "warning", message: say`the row has no unit, the formula gives ${unit}` }];
   }
   const row = measureOf(name.unit);
   if (row.kind !== "quantity" || shared(row, result)) return [];
@@ -83,7 +84,7 @@ function judgeResult(live: LiveNotebook, at: Position, name: CellName, result: M
   return [
     {
       level: "error",
-      message: `the row says ${name.unit}, the formula gives ${scaleName(given)}${factorWords(wanted, given)}`,
+      message: say`the row says ${name.unit}, the formula gives ${scaleName(given)}${factorWords(wanted, given)}`,
     },
   ];
 }

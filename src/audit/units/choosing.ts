@@ -1,4 +1,5 @@
 import type { Parsed } from "../../engine/parsed";
+import { say } from "../../words/say";
 import { silent } from "./measure";
 import { together } from "./together";
 import type { Rule } from "./visit";
@@ -9,7 +10,7 @@ export const choice =
   (visit, { name, args }) => {
     const taken = branches(args);
     for (const part of args) if (!taken.includes(part) && part.kind !== "range") visit.measure(part);
-    return together(visit, `${name}, branches`, taken);
+    return together(visit, say`${name}, branches`, taken);
   };
 
 export const everySecond = (from: number) => (args: readonly Parsed[]) =>

@@ -6,6 +6,7 @@ import { choicesOf, columnNames } from "../../formula/steps/pick";
 import { symbolText } from "../../formula/symbol-name";
 import type { Table } from "../../formula/table";
 import { open, plain, scaleOf } from "../../units/scale";
+import { say } from "../../words/say";
 import { asParsed } from "./as-parsed";
 import type { UnitFinding } from "./judge";
 import { type Measure, plainNumber, quantity, silent } from "./measure";
@@ -40,7 +41,7 @@ class Steps {
       cells: () => [],
       named: (name) => this.names.get(name) ?? silent,
       words: (part) =>
-        part.kind === "name" ? symbolText(part.name) : part.kind === "number" ? String(part.value) : "a part",
+        part.kind === "name" ? symbolText(part.name) : part.kind === "number" ? String(part.value) : say`a part`,
       text: () => undefined,
       find: () => undefined,
       conversions: false,

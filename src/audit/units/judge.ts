@@ -1,4 +1,5 @@
 import { type Scale, sameQuantity, scaleName } from "../../units/scale";
+import { say } from "../../words/say";
 import { type Measure, type Quantity, quantity, shared, silent } from "./measure";
 
 export type UnitLevel = "error" | "warning";
@@ -13,7 +14,7 @@ export interface UnitFinding {
 export function factorWords(from: Scale, to: Scale): string {
   if (!sameQuantity(from, to) || from.zero !== to.zero) return "";
   const ratio = from.factor / to.factor;
-  return ` (factor ${Number((ratio < 1 ? 1 / ratio : ratio).toPrecision(6))})`;
+  return say` (factor ${Number((ratio < 1 ? 1 / ratio : ratio).toPrecision(6))})`;
 }
 
 /** The two readings that lie nearest to each other: of one quantity, if there are any. */
@@ -34,7 +35,7 @@ export class Judge {
   private beside(value: number, other: Quantity, sign: string): void {
     if (value === 0 || other.scales.some((scale) => scaleName(scale) === "1")) return;
     const unit = scaleName(other.scales[0] as Scale);
-    this.say("warning", `${sign}: ${value} is typed without a unit beside ${unit}; give it a row with its unit`);
+    this.say("warning", say`${sign}: ${value} is typed without a unit beside ${unit}; give it a row with its unit`);
   }
 
   /**
@@ -59,7 +60,7 @@ export class Judge {
     const [x, y] = nearest(a, b);
     this.say(
       "error",
-      `${sign}: ${names[0]} is in ${scaleName(x)}, ${names[1]} in ${scaleName(y)}${factorWords(x, y)}; they need one unit`,
+      say`${sign}: ${names[0]} is in ${scaleName(x)}, ${names[1]} in ${scaleName(y)}${factorWords(x, y)}; they need one unit`,
     );
     return silent;
   }
@@ -68,6 +69,6 @@ export class Judge {
   wanted(what: string, name: string, given: Measure, unit: Scale): void {
     if (given.kind !== "quantity" || shared(given, quantity(unit))) return;
     const [x] = nearest(given, quantity(unit));
-    this.say("error", `${what}: wants ${scaleName(unit)}, ${name} is in ${scaleName(x)}${factorWords(x, unit)}`);
+    this.say("error", say`${what}: wants ${scaleName(unit)}, ${name} is in ${scaleName(x)}${factorWords(x, unit)}`);
   }
 }

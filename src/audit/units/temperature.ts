@@ -1,4 +1,5 @@
 import { type Scale, scaleName } from "../../units/scale";
+import { say } from "../../words/say";
 import type { Judge } from "./judge";
 import { type Measure, type Quantity, quantity, silent } from "./measure";
 
@@ -11,7 +12,7 @@ const difference = (of: Quantity): Quantity => quantity(...of.scales.map((scale)
 /** Says that a temperature stands where only a difference makes sense. */
 export function absolute(judge: Judge, op: string, name: string, of: Quantity): Measure {
   const unit = scaleName(of.scales[0] as Scale);
-  judge.say("error", `${op}: ${name} is a temperature in ${unit}; subtract a reference temperature first`);
+  judge.say("error", say`${op}: ${name} is a temperature in ${unit}; subtract a reference temperature first`);
   return silent;
 }
 
@@ -26,7 +27,7 @@ export function temperatures(
   if (isAbsolute(a) && isAbsolute(b)) {
     if (op === "+") {
       const unit = scaleName(a.scales[0] as Scale);
-      judge.say("error", `+: ${names[0]} and ${names[1]} are both temperatures in ${unit}; they have no sum`);
+      judge.say("error", say`+: ${names[0]} and ${names[1]} are both temperatures in ${unit}; they have no sum`);
       return silent;
     }
     const common = judge.alike(op, a, b, names);

@@ -1,5 +1,6 @@
 import type { Operator, Parsed } from "../../engine/parsed";
 import { isPlain, plain, raised, type Scale, scaleName } from "../../units/scale";
+import { say } from "../../words/say";
 import { builtIn } from "./built-in";
 import { Judge } from "./judge";
 import {
@@ -132,7 +133,7 @@ export class Walk implements Visit {
     const unit = scaleName(a.scales[0] as Scale);
     this.judge.say(
       "error",
-      `^: the exponent of ${names[0]} (${unit}) is not a typed number, so the result has no unit`,
+      say`^: the exponent of ${names[0]} (${unit}) is not a typed number, so the result has no unit`,
     );
     return silent;
   }

@@ -3,6 +3,7 @@ import type { Review } from "../../audit/review";
 import { firstOption, type Notebook, optionsOf, pageByName } from "../../notebook/model";
 import { referencesOf } from "../../notebook/references";
 import { rowOfKey } from "../../notebook/rows";
+import { retold } from "../../words/retold";
 import { type CellMark, type Marks, markKey } from "../cell-marks";
 import { severityWords } from "./finding-list";
 import { type FindingGroup, positionOf } from "./standing-findings";
@@ -20,7 +21,7 @@ export function findingMarks(notebook: Notebook, groups: readonly FindingGroup[]
       if (!at) continue;
       const key = markKey(at.page, at.row, at.column);
       const known = marks.get(key);
-      const own = `${severityWords(finding.severity)}: ${finding.message}`;
+      const own = `${severityWords(finding.severity)}: ${retold(finding.message)}`;
       const severity = known && weight[known.severity] > weight[finding.severity] ? known.severity : finding.severity;
       marks.set(key, {
         severity,

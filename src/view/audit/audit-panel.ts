@@ -3,6 +3,7 @@ import { repeat } from "lit/directives/repeat.js";
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Severity } from "../../audit/finding";
 import type { Position } from "../../notebook/model";
+import { retold } from "../../words/retold";
 import { counted, say } from "../../words/say";
 import { inBackground } from "../background";
 import { one } from "../block";
@@ -90,7 +91,7 @@ export class AuditPanel implements Beside {
     return html`<h2 tabindex="-1">${say`Audit`} <button type="button" class="quiet" @click=${this.close}>${say`Close`}</button></h2>
       <div class="audit" @keydown=${key}>
         ${said ? html`<p class="sum">${this.sentence(said)}</p>` : this.waiting()}
-        ${said?.report.audit.note ? html`<p class="soft">${said.report.audit.note}</p>` : nothing}
+        ${said?.report.audit.note ? html`<p class="soft">${retold(said.report.audit.note)}</p>` : nothing}
         <div class="choices">
           <button type="button" ?disabled=${!said} @click=${() => this.record("print")}>${say`Print record`}</button>
           <button type="button" ?disabled=${!said} @click=${() => this.record("save")}>${say`Save record`}</button>

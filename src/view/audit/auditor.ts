@@ -5,7 +5,6 @@ import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { shipped, shippedNotebook } from "../shipped";
-import { workerName } from "../speech";
 
 /** So long after a change the notebook is audited again, in ms: one typing after the other is one audit. */
 const pause = 300;
@@ -83,10 +82,7 @@ export class Auditor {
   }
 
   private start(): Worker {
-    const worker = new Worker(new URL("../../audit/worker.ts", import.meta.url), {
-      type: "module",
-      name: workerName(),
-    });
+    const worker = new Worker(new URL("../../audit/worker.ts", import.meta.url), { type: "module" });
     worker.addEventListener("message", ({ data }: MessageEvent<ReportReply>) => this.take(data));
     worker.addEventListener("error", ({ message }) => {
       this.worker = undefined;

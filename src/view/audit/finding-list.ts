@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { accept, unaccept } from "../../audit/accept";
 import { type Finding, placeOf, type Severity } from "../../audit/finding";
+import { retold } from "../../words/retold";
 import { said, say } from "../../words/say";
 import type { Desk } from "../desk";
 import { askName, today } from "../dialogs/ask-name";
@@ -51,7 +52,7 @@ export class FindingList {
           ? html`<span class="soft">${say`and ${findings.length - mostLinks} more`}</span>`
           : nothing
       }</p>
-      <p class="evidence">${first.message}</p>
+      <p class="evidence">${retold(first.message)}</p>
       ${
         acceptance
           ? html`<p class="soft">${say`Accepted by ${acceptance.who} on ${acceptance.when}: ${acceptance.reason}`}</p>

@@ -3,7 +3,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { type Figure, isDrawn } from "../../figures/figure";
 import type { FigureName } from "../../figures/kinds";
 import { firstOption, isOptionPage, type Notebook, optionsOf } from "../../notebook/model";
-import { say } from "../../words/say";
+import { said, say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
 import { capital } from "../shown/count-words";
@@ -48,7 +48,7 @@ export class Drawings {
     const choice =
       names.length > 1
         ? html`<select aria-label=${say`Which drawing`} @change=${pick}>
-            ${names.map((one) => html`<option ?selected=${one === name}>${capital(one)}</option>`)}
+            ${names.map((one) => html`<option ?selected=${one === name}>${capital(said(one))}</option>`)}
           </select>`
         : nothing;
     return html`<h2>${say`Drawing`} ${choice}</h2>
