@@ -5,7 +5,7 @@ import type { Node } from "./node";
 import { type Kinds, kindOf, kinds, type Plain } from "./plain";
 import { programOf } from "./program";
 import { script } from "./script";
-import { newStore, put } from "./store";
+import { asHeld, newStore, put } from "./store";
 
 /** How a kernel was made: as JavaScript text, or as closures where text may not become code. */
 export type Variant = "text" | "closures";
@@ -63,8 +63,8 @@ export function compileKernel(chain: Chain, variant: Variant, inputKinds?: reado
     for (let place = 0; place < kindAt.length; place++) {
       const kind = kindAt[place] as Kinds;
       const value = inputs[place] ?? null;
-      if (kind === kinds.number && typeof value === "number") numbers[place] = value;
-      else if ((kindOf(value) & kind) !== 0) put(store, place, kind, value);
+      if (kind === kinds.number && typeof value === "number") numbers[place] = value + 0;
+      else if ((kindOf(value) & kind) !== 0) put(store, place, kind, asHeld(value));
       else throw new Beyond(`${chain.inputs[place]?.name} is of another kind`);
     }
     calculate();

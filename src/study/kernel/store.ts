@@ -15,3 +15,6 @@ export function put(store: Store, place: number, kind: Kinds, value: Plain): voi
   if (kind === kinds.number) store.numbers[place] = value as number;
   else store.others[place] = value;
 }
+
+/** A cell holds no zero with a sign. */
+export const asHeld = (value: Plain): Plain => (typeof value === "number" ? value + 0 : value);

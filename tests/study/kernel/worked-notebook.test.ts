@@ -84,6 +84,16 @@ describe("kernels of the worked notebook with three hulls", { timeout: 120_000 }
     }
   });
 
+  it("take a zero with a sign as a cell does, without it", () => {
+    const one = chain(firstOption + 1);
+    const zeros = one.inputs.map(({ value }) => (typeof value === "number" ? -0 : value));
+    for (const variant of ["text", "closures"] as const) {
+      const results = compileKernel(one, variant, kindsIn([zeros])).run(zeros);
+      expect(results.filter((value) => Object.is(value, -0))).toEqual([]);
+      expect(results.filter((value) => value === 0).length).toBeGreaterThan(10);
+    }
+  });
+
   it("give the engine's bits on 20 random sets of inputs near the worked ones", () => {
     const { same, errors } = compare(notebook, chain(firstOption + 1), 20, { near: 0.3 });
     expect(same).toBeGreaterThan(15_000);
