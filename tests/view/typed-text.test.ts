@@ -1,11 +1,12 @@
 import { HyperFormula } from "hyperformula";
-import { describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { importCell, isDoubtful } from "../../src/notebook/table-cells";
 import { numberText } from "../../src/view/shown/number-text";
 import { unitText } from "../../src/view/shown/unit-text";
 import { argumentAtCaret, nameAtCaret, takesReference } from "../../src/view/typing/at-caret";
 import { builtInFunctions } from "../../src/view/typing/built-in-functions";
 import { readTyped } from "../../src/view/typing/typed-text";
+import { useDecimalSign } from "../../src/words/decimal-sign";
 
 const text = (typed: string) => {
   const read = readTyped(typed);
@@ -44,6 +45,32 @@ describe("what is typed into a cell for numbers", () => {
   it("1,234 is asked about, with both readings, as a share too", () => {
     expect(text("1,234")).toEqual({ kind: "ask", asPoint: "1.234", asGroups: "1234" });
     expect(text("-1,234%")).toEqual({ kind: "ask", asPoint: "-0.01234", asGroups: "-12.34" });
+  });
+});
+
+describe("what is typed with a decimal comma", () => {
+  beforeEach(() => useDecimalSign(","));
+  afterEach(() => useDecimalSign("."));
+
+  it.each([
+    ["1,5", "1.5"],
+    ["1,234", "1.234"],
+    ["1.234,5", "1234.5"],
+    ["1.5", "1.5"],
+    ["92,5%", "0.925"],
+    ["1,5e3", "1.5e3"],
+    ["=MAX(1,5;2)", "=MAX(1.5,2)"],
+  ])("%s is %s", (typed, expected) => {
+    expect(text(typed)).toBe(expected);
+  });
+
+  it.each(["12.03.2025", "1.2.3", "12,5 mm", "007"])("%s stays as it is", (typed) => {
+    expect(text(typed)).toBe(typed);
+  });
+
+  it("1.234 is asked about, and so is a formula whose comma reads two ways", () => {
+    expect(text("1.234")).toEqual({ kind: "ask", asPoint: "1.234", asGroups: "1234" });
+    expect(text("=MAX(1,2)")).toEqual({ kind: "ask", asPoint: "=MAX(1.2)", asGroups: "=MAX(1,2)", isFormula: true });
   });
 });
 
