@@ -1,16 +1,18 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { turnTo, Workplace } from "./desk";
+import { type OpenDesk, turnTo, Workplace } from "./desk";
 import { worked } from "./worked";
 
 let place: Workplace;
+let desk: OpenDesk;
 beforeAll(async () => {
   place = await Workplace.open();
+  desk = await place.desk({ hasTouch: true, reducedMotion: "reduce" });
 });
 afterAll(() => place.close());
 
 describe("on paper", () => {
   it("the shown page is printed whole: heading, verdict, every row, drawing and title block, and no buttons", async () => {
-    const { page } = await place.desk();
+    const { page } = desk;
     await turnTo(page, "Supply");
     const supply = worked.pages.find(({ name }) => name === "Supply");
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
@@ -33,12 +35,13 @@ describe("on paper", () => {
     expect(ground).toBe("rgb(255, 255, 255)");
     await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
     expect(await table.count()).toBe(0);
+    await page.emulateMedia({ media: "screen", colorScheme: "light", reducedMotion: "reduce" });
   });
 });
 
 describe("for those who need it otherwise", () => {
   it("nothing moves where the person wants less motion", async () => {
-    const { page } = await place.desk({ reducedMotion: "reduce" });
+    const { page } = desk;
     const moving = await page.$$eval("body *", (elements) =>
       elements
         .filter((element) => {
@@ -51,8 +54,9 @@ describe("for those who need it otherwise", () => {
     expect(moving).toEqual([]);
   });
 
-  it("whatever is touched is at least 24 px high and wide, and typing fields do not zoom out of reach", async () => {
-    const { page } = await place.desk({ viewport: { width: 820, height: 1180 }, hasTouch: true });
+  it("whatever is touched is at least 24 px high and wide", async () => {
+    const { page } = desk;
+    await page.setViewportSize({ width: 820, height: 1180 });
     for (const name of ["Boat", "Supply", "Compare"]) {
       await turnTo(page, name);
       const small = await page.$$eval("button, select, input, textarea, summary, [role=tab]", (elements) =>
@@ -69,7 +73,8 @@ describe("for those who need it otherwise", () => {
   });
 
   it("twice the size: half the window holds the page without being pushed sideways, dialogs too", async () => {
-    const { page } = await place.desk({ viewport: { width: 720, height: 450 }, deviceScaleFactor: 2 });
+    const { page } = desk;
+    await page.setViewportSize({ width: 720, height: 450 });
     await turnTo(page, "Supply");
     for (const name of ["Options", "Paper", "Studies", "Notebooks …"]) {
       await page.getByRole("button", { name, exact: true }).click();

@@ -76,6 +76,15 @@ describe("an error that nobody expected", () => {
     expect(await textOf(page, "Supply", input.cell)).toBe("303");
   });
 
+  it("in loading a part of the program: says that the network or a newer version may be the reason", async () => {
+    const page = await changed("306");
+    await page.route(/\/assets\/options-/, (route) => route.abort());
+    await page.getByRole("button", { name: "Options", exact: true }).click();
+    await fault(page).waitFor();
+    expect(await fault(page).textContent()).toMatch(/part of the program could not be loaded.*no network/);
+    expect(await savedText(page)).toBe("306");
+  });
+
   it("in the drawing of the page, every time: said once, and the notebook is still handed out whole", async () => {
     const page = await changed("304");
     await page.evaluate(() => {
