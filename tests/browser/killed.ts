@@ -40,7 +40,7 @@ function nextDeed(random: () => number, count: number, states: States): Deed {
 
 async function act(page: Page, deed: Deed, states: States): Promise<void> {
   if (deed.kind === "undo") {
-    await page.keyboard.press("Control+z");
+    await undo(page);
     return;
   }
   await select(page, deed.page, cellOfKey(present(states), deed.page, deed.key).name);
@@ -48,9 +48,12 @@ async function act(page: Page, deed: Deed, states: States): Promise<void> {
     await page.keyboard.press("Control+Alt+i");
     return;
   }
-  await page.keyboard.type(deed.text);
+  // Into the line above the cells: keys into a cell may be lost on a machine that has too much to do.
+  await page.fill(".cell-line textarea", deed.text);
   await page.keyboard.press("Enter");
 }
+
+const undo = (page: Page): Promise<void> => page.locator(".tools button.step").first().click();
 
 /** The whole notebook as its own button hands it out. */
 async function handedOut(page: Page): Promise<string> {
@@ -69,6 +72,12 @@ async function handedOut(page: Page): Promise<string> {
     return btoa(bytes.reduce((text, byte) => text + String.fromCharCode(byte), ""));
   });
   return allText(unpackNotebook(Buffer.from(base64, "base64")));
+}
+
+/** Where two texts begin to differ, with some words around. */
+function difference(wanted: string, found: string): string {
+  const at = [...wanted].findIndex((sign, i) => sign !== found[i]);
+  return `${wanted.slice(at - 60, at + 40)} | ${found.slice(at - 60, at + 40)}`;
 }
 
 async function openPage({ context }: BrowserProcess, address: string): Promise<Page> {
@@ -134,13 +143,18 @@ export async function killRuns(
       const found = await handedOut(page);
       const at = moments.findLastIndex(({ states }) => allText(present(states)) === found);
       const opened = moments[at];
-      if (!opened) throw new Error(`After kill ${run} the notebook is none of the ${moments.length} that it was.`);
+      if (!opened) {
+        const last = moments.findLast(({ done }) => done < killed) ?? moments[0];
+        throw new Error(
+          `After kill ${run} the notebook is none of the ${moments.length} that it was: ${last && difference(allText(present(last.states)), found)}`,
+        );
+      }
       const lost = moments.slice(at + 1).filter(({ done }) => done < killed);
       const age = lost.length > 0 ? killed - (lost[0]?.done ?? killed) : 0;
       if (run > 0) each({ deeds: moments.length - 1, lost: lost.length, age }, run);
       let { states } = opened;
       if (states.length > 1) {
-        await page.keyboard.press("Control+z");
+        await undo(page);
         states = statesAfter(states, { kind: "undo" });
         await page.waitForFunction(() => /^Undone/.test(document.querySelector(".said")?.textContent ?? ""));
         if ((await handedOut(page)) !== allText(present(states)))
