@@ -94,7 +94,9 @@ describe("an error that nobody expected", () => {
         },
       });
     });
-    await select(page, "Supply", "F6").catch(() => undefined);
+    await page.evaluate(() => {
+      location.hash = "#Boat!E5";
+    });
     await fault(page).waitFor();
     expect(await fault(page).textContent()).toContain("TypeError: the page cannot be drawn");
     expect(await fault(page).count()).toBe(1);
