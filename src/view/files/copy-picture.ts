@@ -1,3 +1,5 @@
+import { say } from "../../words/say";
+
 /** Dots for each px of the drawing, so that it prints sharp. */
 const sharpness = 2;
 
@@ -19,7 +21,7 @@ async function asImage(svg: string): Promise<Blob> {
     context.drawImage(image, 0, 0);
   }
   const blob = await new Promise<Blob | null>((done) => canvas.toBlob(done, "image/png"));
-  if (!context || !blob) throw new Error("the picture could not be drawn");
+  if (!context || !blob) throw new Error(say`the picture could not be drawn`);
   return blob;
 }
 

@@ -1,6 +1,7 @@
 import { decodeFile } from "../../notebook/decode";
 import type { Files } from "../../notebook/files";
 import { Refusal } from "../../notebook/refusal";
+import { say } from "../../words/say";
 import type { Folder } from "./pickers";
 
 const mostFiles = 500;
@@ -23,7 +24,7 @@ export async function readFolder(folder: Folder): Promise<Files> {
   for await (const { kind, name } of folder.values()) if (kind === "file" && ours.test(name)) names.push(name);
   if (names.length > mostFiles) {
     throw new Refusal(
-      `The folder holds ${names.length} tables (allowed ${mostFiles}); choose the folder of one notebook.`,
+      say`The folder holds ${names.length} tables (allowed ${mostFiles}); choose the folder of one notebook.`,
     );
   }
   const texts = await Promise.all(names.map(async (name) => [name, (await readText(folder, name)) ?? ""] as const));

@@ -346,4 +346,6 @@ export const figures: Catalogue = {
   "cost spread": "Kostenstreuung",
   "options compared": "Varianten im Vergleich",
   "lever arms": "Hebelarme",
+  "{0} points more": "{0} Punkte mehr",
+  "{0} points less": "{0} Punkte weniger",
 };

@@ -297,4 +297,7 @@ export const screen: Catalogue = {
     "Dieses Fenster liest das Heft nur; das Fenster, das es hat, behält es.",
   "The latest changes are in this window only: save the notebook to a file before the page is loaded again.":
     "Die letzten Änderungen sind nur in diesem Fenster: Speichern Sie das Heft in eine Datei, bevor die Seite neu geladen wird.",
+  "the picture could not be drawn": "das Bild konnte nicht gezeichnet werden",
+  "The folder holds {0} tables (allowed {1}); choose the folder of one notebook.":
+    "Der Ordner enthält {0} Tabellen (erlaubt {1}); wählen Sie den Ordner eines Hefts.",
 };
