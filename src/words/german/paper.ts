@@ -1,3 +1,4 @@
+// Past 150 lines: one text a line.
 import type { Catalogue } from "../catalogue";
 
 /** Sheets on paper. */
