@@ -5,7 +5,14 @@ import { decimalSign } from "../words/decimal-sign";
  * files part arguments, columns and rows. Files and the engine have `=MAX(1.5,2)` and `{1,2;3,4}` everywhere; texts in
  * quotation marks and names of pages in apostrophes stay. Every sign is changed for one sign, so places stay too.
  */
-const parts = /"(?:[^"]|"")*"?|'(?:[^']|'')*'?|(?<![\p{L}\p{N}_.$])(?:\d+[.,]\d+|[.,]\d+)|[{},;|(]|[^"'{},;|(]/gu;
+const partsOf = (sign: string): RegExp =>
+  new RegExp(
+    String.raw`"(?:[^"]|"")*"?|'(?:[^']|'')*'?|(?<![\p{L}\p{N}_.$])(?:\d+[${sign}]\d+|[${sign}]\d+)|[^"']`,
+    "gsu",
+  );
+
+const storedParts = partsOf(".");
+const typedParts = partsOf(",");
 
 /** What stands between the arguments of a call, as it is typed. */
 export const argumentSign = (): string => (decimalSign() === "," ? ";" : ",");
@@ -14,7 +21,7 @@ export const argumentSign = (): string => (decimalSign() === "," ? ";" : ",");
 export function formulaAsTyped(stored: string): string {
   if (decimalSign() === ".") return stored;
   let braces = 0;
-  return stored.replace(parts, (part) => {
+  return stored.replace(storedParts, (part) => {
     if (part === "{") braces++;
     if (part === "}") braces--;
     if (part === ",") return ";";
@@ -28,7 +35,7 @@ export type ReadFormula = string | { readonly asDecimals: string; readonly asArg
 
 function stored(typed: string, commaIsDecimal: boolean): string {
   let braces = 0;
-  return typed.replace(parts, (part) => {
+  return typed.replace(typedParts, (part) => {
     if (part === "{") braces++;
     if (part === "}") braces--;
     if (part === ";") return ",";
@@ -43,7 +50,7 @@ function isDoubtful(typed: string): boolean {
   let isFound = false;
   let hasSemicolon = false;
   let before = "";
-  for (const [part] of typed.matchAll(parts)) {
+  for (const [part] of typed.matchAll(typedParts)) {
     if (part === ";") hasSemicolon = true;
     else if (part === "(" || part === "{") calls.push(part === "{" || /[\p{L}\p{N}_.]/u.test(before));
     else if (part === ")" || part === "}") calls.pop();
