@@ -1,4 +1,4 @@
-import { say } from "../words/say";
+import { said, say } from "../words/say";
 import { bottomAxis, roundScale } from "./draw/axis";
 import { holds, short, soft } from "./draw/ink";
 import { text } from "./draw/letters";
@@ -45,7 +45,7 @@ function drawBudget({ rest, losses, least, current, called = say`least wanted` }
   const x = roundScale([Math.min(motor, least) - spare, rest + spare], [left, right], 5);
   const top = 22;
   const row = (k: number) => top + k * rowHeight;
-  const stations = [say`at rest`, ...losses.map(({ what }) => what), say`at the motor`];
+  const stations = [say`at rest`, ...losses.map(({ what }) => said(what)), say`at the motor`];
   const bottom = row(stations.length);
   const volts = [rest, ...ends];
   const steps = volts.flatMap((value, k) => [
@@ -70,7 +70,7 @@ function drawBudget({ rest, losses, least, current, called = say`least wanted` }
     : say`short by ${withUnit(least - motor, "V", 2)}`;
   const says = [
     say`At ${withUnit(current, "A")} the volts fall from ${withUnit(rest, "V", 2)} at rest to ${withUnit(motor, "V", 2)} at the motor, ${withUnit(rest - motor, "V", 2)} in all.`,
-    say`Lost: ${losses.map(({ what, volts: lost }) => `${what} ${withUnit(-lost, "V", 2)}`).join(", ")}.`,
+    say`Lost: ${losses.map(({ what, volts: lost }) => `${said(what)} ${withUnit(-lost, "V", 2)}`).join(", ")}.`,
     `${called.charAt(0).toUpperCase()}${called.slice(1)} ${withUnit(least, "V", 2)}: ${word}.`,
   ].join(" ");
   return sheet({

@@ -1,5 +1,6 @@
 import { firstOption, isOptionPage, type Page } from "../../notebook/model";
 import { columnName } from "../../notebook/references";
+import { said } from "../../words/say";
 import type { CellMark } from "../cell-marks";
 
 function part(name: string, text: string): HTMLElement {
@@ -16,7 +17,12 @@ export function drawHeader(page: Page, column: number, th: HTMLTableCellElement)
   const name = isOptionPage(page) ? (page.rows[0]?.[column] ?? "") : "";
   const isCorner = column < 0 || th.previousElementSibling === null;
   label.replaceChildren(
-    ...(isCorner ? [] : [part("letter", columnName(column)), ...(name ? [part("name", name)] : [])]),
+    ...(isCorner
+      ? []
+      : [
+          part("letter", columnName(column)),
+          ...(name ? [part("name", column < firstOption ? said(name) : name)] : []),
+        ]),
   );
   th.classList.toggle("named", isOptionPage(page));
   th.classList.toggle("right", isOptionPage(page) && column >= firstOption);

@@ -348,4 +348,11 @@ export const figures: Catalogue = {
   "lever arms": "Hebelarme",
   "{0} points more": "{0} Punkte mehr",
   "{0} points less": "{0} Punkte weniger",
+  battery: "Batterie",
+  conductors: "Leiter",
+  joints: "Verbindungen",
+  isolator: "Trennschalter",
+  fuse: "Sicherung",
+  relay: "Relais",
+  "outside motor": "außerhalb des Motors",
 };

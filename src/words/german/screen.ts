@@ -300,4 +300,6 @@ export const screen: Catalogue = {
   "the picture could not be drawn": "das Bild konnte nicht gezeichnet werden",
   "The folder holds {0} tables (allowed {1}); choose the folder of one notebook.":
     "Der Ordner enthält {0} Tabellen (erlaubt {1}); wählen Sie den Ordner eines Hefts.",
+  Key: "Schlüssel",
+  Basis: "Grundlage",
 };
