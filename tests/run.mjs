@@ -8,6 +8,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { findBrowser } from "./browser/find-browser.mjs";
+import { askFaults } from "./packages/ask-faults.mjs";
 
 const top = resolve(import.meta.dirname, "..");
 const reports = mkdtempSync(join(tmpdir(), "athwart-tests-"));
@@ -109,11 +110,20 @@ function countFile(file) {
   else if (file.assertionResults.length === 0) fail(`${name}: holds no test`);
 }
 
+/** Where the registry does not say what it knows of the packages, that is said and counts as neither. */
+async function packageFaults() {
+  const { kind, sentence } = await askFaults(top);
+  if (kind === "clean") passed += 1;
+  if (kind === "faults") fail("published faults of packages", sentence);
+  else console.log(`published faults of packages: ${sentence}`);
+}
+
 /** @param {number} began */
 const seconds = (began) => `${((Date.now() - began) / 1000).toFixed(1)} s`;
 
 await check("types", "tsc", []);
 await check("format and lint", "biome", ["ci", "--colors=off", "."]);
+await packageFaults();
 await check("unused code", "knip", ["--no-progress"]);
 const pageIsBuilt = await check("page build", "vite", ["build", "--logLevel", "warn"]);
 await check("terminal build", "vite", ["build", "--mode", "terminal", "--logLevel", "warn"]);
