@@ -43,6 +43,22 @@ async function isUnharmed(where: string): Promise<void> {
         .map((one) => (one as HTMLAnchorElement).protocol)
         .filter((protocol) => !["http:", "https:", "mailto:", "blob:"].includes(protocol)),
       isShown: getComputedStyle(document.body).display !== "none",
+      // Parts that stick out of the window and that nothing around them cuts off; the first few tell enough.
+      outside: elements
+        .filter((one) => {
+          const { right, bottom, width } = one.getBoundingClientRect();
+          if (width === 0 || (right <= innerWidth + 1 && bottom <= innerHeight + 1)) return false;
+          let around: Element | null = one;
+          while (around && around !== document.documentElement) {
+            const { overflowY, position } = getComputedStyle(around);
+            if (position === "absolute" && around instanceof HTMLElement) around = around.offsetParent;
+            else if (position === "fixed" || (overflowY !== "visible" && around !== one)) return false;
+            else around = around.parentElement;
+          }
+          return true;
+        })
+        .slice(0, 6)
+        .map((one) => `${one.tagName} ${one.className} in ${one.parentElement?.className}`),
       overflow: [
         document.documentElement.scrollWidth - innerWidth,
         document.documentElement.scrollHeight - innerHeight,
@@ -50,7 +66,7 @@ async function isUnharmed(where: string): Promise<void> {
     };
   }, canary);
   expect({ where, ...found }).toEqual({
-    ...{ where, ran: false, foreign: [], handlers: [], addresses: [], isShown: true, overflow: [0, 0] },
+    ...{ where, ran: false, foreign: [], handlers: [], addresses: [], isShown: true, outside: [], overflow: [0, 0] },
   });
   expect(`${where}: ${await frame(page)}`).toBe(`${where}: ${layout}`);
   expect([where, desk.strayed, desk.complaints]).toEqual([where, [], []]);
