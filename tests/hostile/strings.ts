@@ -1,5 +1,5 @@
 /** What sets this on a page has run there. */
-export const canary = "hurt";
+const canary = "hurt";
 const hurt = `window.${canary}=1`;
 
 /** Texts that mean harm, or that nobody thought of, by what they try. None of them may ever be more than text. */
