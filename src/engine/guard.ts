@@ -1,3 +1,4 @@
+// Past 150 lines: one file is all that puts limits into the engine, so that a new version is looked at in one place.
 import {
   ArraySize,
   CellError,

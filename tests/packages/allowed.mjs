@@ -8,6 +8,7 @@ export const allowedLicences = {
   "Apache-2.0": "asks for its notice, grants patents",
   "Apache-2.0 AND BSL-1.0": "both ask for their notice only; used in tests",
   "MIT OR Apache-2.0": "taken under MIT",
+  "MIT/Apache-2.0": "an older way to write the same; taken under MIT",
   "(MPL-2.0 OR Apache-2.0)": "taken under Apache-2.0",
   "MPL-2.0": "asks for changed files of its own to be open; used as it is, when building and in tests",
   "OFL-1.1": "fonts, handed on as they are",
