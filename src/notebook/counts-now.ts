@@ -1,7 +1,17 @@
 import type { Parsed } from "../engine/parsed";
 import type { CellValue } from "../engine/value";
+import { cellName } from "./cell-name";
 import { cellFormula, cellsIn } from "./formula-words";
 import type { LiveNotebook } from "./live";
+import type { Position } from "./model";
+
+/** A value as a formula meets it: an error says in which cell it stands when it began there. */
+function asRead(live: LiveNotebook, at: Position): CellValue {
+  const value = live.value(at);
+  return value.kind === "error" && value.from === ""
+    ? { ...value, from: cellName(live.notebook, at)?.cell ?? "" }
+    : value;
+}
 
 /** The values that a part of a formula has now: one, or those of a range cell by cell. */
 export function partValues(live: LiveNotebook, parsed: Parsed): CellValue[] {
@@ -11,10 +21,10 @@ export function partValues(live: LiveNotebook, parsed: Parsed): CellValue[] {
       return partValues(live, parsed.of);
     case "reference": {
       const { sheet, row, column } = parsed.at;
-      return [live.value({ page: notebook.pages[sheet]?.id ?? "", row, column })];
+      return [asRead(live, { page: notebook.pages[sheet]?.id ?? "", row, column })];
     }
     case "range":
-      return cellsIn(notebook, parsed.from, parsed.to).map((at) => live.value(at));
+      return cellsIn(notebook, parsed.from, parsed.to).map((at) => asRead(live, at));
     case "blank":
       return [{ kind: "blank" }];
     default:
