@@ -47,7 +47,7 @@ const usage = `Athwart on the terminal
                                  the notebook's own functions with their examples; --copy writes one down under
                                  another name, --begin a small new one, --write keeps the notebook with it
   list [FOLDER] [--json]         all named functions with arguments, units and sources
-  print FOLDER --layout NAME --option OPTION [--paper A4|Letter] [--out FILE] [--html]
+  print FOLDER --layout NAME --option OPTION [--paper A4|Letter|A3] [--out FILE] [--html]
                                  a sheet for the shop or the customer as PDF, as HTML where there is no browser:
                                  job-sheet, materials, estimate, hand-over, service, templates
   proof FOLDER                   writes the pages Proof and Tables of a notebook anew from the functions

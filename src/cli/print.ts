@@ -3,7 +3,7 @@ import { LiveNotebook } from "../notebook/live";
 import { optionsOf } from "../notebook/model";
 import { isLayoutName, layoutNames } from "../paper/layout-names";
 import { paperOf } from "../paper/paper";
-import { isSheetSize, sheetSizes } from "../paper/sheet-size";
+import { sizesOf } from "../paper/sheet-size";
 import { findBrowser } from "./find-browser";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
@@ -35,29 +35,30 @@ export function printPaper(output: Output, folder: string, wishes: PrintWishes, 
   if (!isLayoutName(layout)) {
     throw new Misuse(`--layout "${layout}" is not a layout; choose one of ${layoutNames.join(", ")}.`);
   }
-  if (!isSheetSize(paper))
-    throw new Misuse(`--paper "${paper}" is not a paper here; choose ${sheetSizes.join(" or ")}.`);
+  const sizes = sizesOf(layout);
+  const size = sizes.find((one) => one === paper);
+  if (!size) throw new Misuse(`--paper "${paper}" is not a paper for ${layout}; choose ${sizes.join(" or ")}.`);
   const live = new LiveNotebook(readFolder(output.path(folder)));
   try {
     const option = wishes.option ?? "";
     if (option === "") {
       throw new Misuse(`print needs --option; this notebook has ${optionsOf(live.notebook).join(", ")}.`);
     }
-    const html = paperOf(live, layout, option, paper);
+    const html = paperOf(live, layout, option, size);
     const wanted = out === undefined ? undefined : output.path(out);
     const isHtml = wishes.html || (wanted !== undefined && /\.html?$/i.test(wanted));
     const browser = isHtml ? undefined : find();
     const name = wanted ?? output.path(`${layout}-${fileWord(option)}.${browser ? "pdf" : "html"}`);
     if (browser !== undefined) {
       printPdf(browser, html, name);
-      output.write(`${name}: printed on ${paper}.\n`);
+      output.write(`${name}: printed on ${size}.\n`);
       return;
     }
     const file = isHtml ? name : name.replace(/\.pdf$/i, ".html");
     writeFileSync(file, html);
     const why =
       "No Chromium or Chrome was found, so this is HTML and not PDF: open it in a browser and print it there.";
-    output.write(`${file}: written for ${paper}. ${isHtml ? "" : why}`.trimEnd());
+    output.write(`${file}: written for ${size}. ${isHtml ? "" : why}`.trimEnd());
     output.write("\n");
   } finally {
     live.close();

@@ -7,7 +7,7 @@ import { printPdf } from "../../src/cli/print-pdf";
 import { papers } from "../../src/figures/template/paper";
 import { layoutNames, layoutTitles } from "../../src/paper/layout-names";
 import { paperOf } from "../../src/paper/paper";
-import { sheetSizes } from "../../src/paper/sheet-size";
+import { sheetSizes, sizesOf } from "../../src/paper/sheet-size";
 import { openSheets } from "../figures/open-sheets";
 import { contentOf, heard, type OpenDesk, Workplace } from "./desk";
 import { findBrowser } from "./find-browser.mjs";
@@ -80,22 +80,25 @@ describe("sheets in a browser", () => {
     }
   });
 
-  it.each(sheetSizes)("templates on %s have one page a sheet and a check bar of 100.0 mm on each", async (size) => {
-    const html = paperOf(live, "templates", "Cruiser", size);
-    const sheets = html.split('class="template ').length - 1;
-    const page = await browser.newPage();
-    await page.setContent(html);
-    const pdf = await page.pdf({ preferCSSPageSize: true });
-    await page.close();
-    expect(sheets).toBeGreaterThan(3);
-    expect(pagesOf(pdf)).toHaveLength(sheets + 1);
-    const bars = pdfLines(pdf)
-      .filter(({ from, to }) => Math.abs(from[1] - to[1]) < 0.01 && Math.abs(from[0] - 10) < 0.05)
-      .map(({ from, to }) => to[0] - from[0])
-      .filter((length) => length > 95 && length < 105);
-    expect(bars).toHaveLength(sheets);
-    for (const bar of bars) expect(bar).toBeCloseTo(100, 1);
-  });
+  it.each(sizesOf("templates"))(
+    "templates on %s have one page a sheet and a check bar of 100.0 mm on each",
+    async (size) => {
+      const html = paperOf(live, "templates", "Cruiser", size);
+      const sheets = html.split('class="template ').length - 1;
+      const page = await browser.newPage();
+      await page.setContent(html);
+      const pdf = await page.pdf({ preferCSSPageSize: true });
+      await page.close();
+      expect(sheets).toBeGreaterThan(3);
+      expect(pagesOf(pdf)).toHaveLength(sheets + 1);
+      const bars = pdfLines(pdf)
+        .filter(({ from, to }) => Math.abs(from[1] - to[1]) < 0.01 && Math.abs(from[0] - 10) < 0.05)
+        .map(({ from, to }) => to[0] - from[0])
+        .filter((length) => length > 95 && length < 105);
+      expect(bars).toHaveLength(sheets);
+      for (const bar of bars) expect(bar).toBeCloseTo(100, 1);
+    },
+  );
 
   it("prints through the terminal's own browser call as well", () => {
     const folder = mkdtempSync(join(tmpdir(), "athwart-paper-"));

@@ -6,7 +6,7 @@ import { templatesOf } from "../../figures/template/templates-of";
 import { optionsOf } from "../../notebook/model";
 import { type LayoutName, layoutNames, layoutTitles } from "../../paper/layout-names";
 import { paperOf } from "../../paper/paper";
-import { type SheetSize, sheetSizes } from "../../paper/sheet-size";
+import { type SheetSize, sizesOf } from "../../paper/sheet-size";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
@@ -84,7 +84,7 @@ export function openPaper(desk: Desk): Promise<void> {
           layoutNames,
           layout,
           (one) => layoutTitles[one],
-          (one) => take({ layout: one }),
+          (one) => take({ layout: one, size: sizesOf(one).find((size) => size === choice.size) ?? "A4" }),
         )}
         ${choose(
           say`Option`,
@@ -95,7 +95,7 @@ export function openPaper(desk: Desk): Promise<void> {
         )}
         ${choose(
           say`Paper`,
-          sheetSizes,
+          sizesOf(layout),
           size,
           (one) => one,
           (one) => take({ size: one }),
