@@ -96,7 +96,7 @@ export function columnWidths(page: Page, look: LookAt, room: number): number[] {
   const isFirm = ({ shape }: Look) => shape === "number" || shape === "holds" || shape === "short";
   const ranges = columns.map((column) =>
     range(
-      Math.min(170, Math.max(64, natural(page, column, look, column === 0 ? undefined : isFirm))),
+      Math.min(170, Math.max(64, Math.ceil(natural(page, column, look, column === 0 ? undefined : isFirm)) + 1)),
       natural(page, column, look),
       columns.length < 4 ? 640 : 240,
     ),
