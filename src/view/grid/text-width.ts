@@ -25,11 +25,21 @@ export const sides = 14;
 const markWidth = 15;
 const gaugeWidth = 36;
 
+/** Widths that were measured: rows are laid out again at every edit, and most of their words stay. */
+const measured = new Map<string, number>();
+const mostMeasured = 20_000;
+
 /** Width of a text in px; a guess where the browser measures nothing. */
 export function textWidth(text: string, font: string): number {
   if (!context) return text.length * 7;
+  const place = `${font}\n${text}`;
+  const known = measured.get(place);
+  if (known !== undefined) return known;
   context.font = font;
-  return context.measureText(text).width;
+  const { width } = context.measureText(text);
+  if (measured.size >= mostMeasured) measured.clear();
+  measured.set(place, width);
+  return width;
 }
 
 const extra = ({ shape, margin }: Look): number => {
