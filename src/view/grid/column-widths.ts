@@ -49,13 +49,15 @@ const leastOption = (page: Page, column: number, look: LookAt): number =>
     ),
   );
 
-function optionPageRange(page: Page, column: number, look: LookAt, isNarrow: boolean): Range {
+function optionPageRange(page: Page, column: number, look: LookAt, room: number): Range {
+  const isNarrow = room < 620;
   const width = natural(page, column, look);
   switch (column) {
     case lead.quantity:
       return range(isNarrow ? 150 : 176, width, isNarrow ? 210 : 290);
     case lead.key:
-      return range(72, width, 84);
+      // Whole words where there is room for them; three options come first.
+      return range(room < 780 ? 56 : 72, width, 84);
     case lead.unit:
       return range(56, width, 78);
     case lead.basis:
@@ -85,7 +87,7 @@ export function columnWidths(page: Page, look: LookAt, room: number): number[] {
   const columns = Array.from({ length: page.rows[0]?.length ?? 0 }, (_, column) => column);
   if (isOptionPage(page)) {
     const widths = fitted(
-      columns.map((column) => optionPageRange(page, column, look, room < 620)),
+      columns.map((column) => optionPageRange(page, column, look, room)),
       room,
     );
     const left = room - widths.reduce((sum, width) => sum + width, 0);
