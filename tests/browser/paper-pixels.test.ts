@@ -47,8 +47,6 @@ describe("sheets as pixels", () => {
         // Between head and text, and between text and foot.
         [1, marginTop - 2.7, width - 1, marginTop - 0.3],
         [1, foot + 0.6, width - 1, foot + 2.7],
-        // A box that is cut in two runs down to the very end of its page.
-        [marginLeft + 0.3, foot - 0.35, marginLeft + 0.8, foot - 0.1],
       ];
       const filled: readonly Part[] = [
         [marginLeft, 8, width / 2, marginTop - 2.7],
