@@ -80,7 +80,9 @@ describe("every named function", () => {
     expect(texts(after.notebook)).not.toContain(`${one.name}(`);
   });
 
-  it("gives the bits of its rows, and no value where they give none, blanks and wrong kinds included", () => {
+  it("gives the bits of its rows, and no value where they give none, blanks and wrong kinds included", {
+    timeout: 60_000,
+  }, () => {
     const random = seeded(62);
     let numbers = 0;
     for (const one of algebraic) {
