@@ -1,3 +1,4 @@
+// Past 150 lines: what is kept, by whom, and what is said when it cannot be are one state of one window.
 import type { Head, Keeping, Room } from "../../notebook/keeping/keeping";
 import type { Kept } from "../../notebook/keeping/kept";
 import type { Notebook } from "../../notebook/model";
