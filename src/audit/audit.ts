@@ -52,6 +52,12 @@ const rules: readonly Rule[] = [
 /** The checks by name, each with what it looks for. */
 export const ruleList: readonly Pick<Rule, "name" | "about">[] = rules.map(({ name, about }) => ({ name, about }));
 
+/** Said when the engine does not show how it reads formulas. */
+function leftOut(): string {
+  const names = rules.filter(({ readsParts }) => readsParts).map(({ name }) => name.replaceAll("-", " "));
+  return say`This version of the calculation engine does not show how it reads a formula. Checks that look at single parts of formulas were left out or are not whole: ${names.join(", ")}.`;
+}
+
 export interface Audit {
   /** What stands open, in the order of pages and rows. */
   readonly open: readonly Finding[];
@@ -83,8 +89,6 @@ export function auditNotebook(
     open: judged.flatMap(({ finding, acceptance }) => (acceptance ? [] : [finding])),
     accepted: judged.flatMap(({ finding, acceptance }) => (acceptance ? [{ ...finding, acceptance }] : [])),
     formulas: subject.forms.reduce((sum, { columns }) => sum + columns.length, 0),
-    note: live.showsFormulas
-      ? undefined
-      : say`This version of the calculation engine does not show how it reads a formula; checks of units and of single parts of formulas were left out.`,
+    note: live.showsFormulas ? undefined : leftOut(),
   };
 }

@@ -7,5 +7,7 @@ export interface Rule {
   readonly name: string;
   /** What it looks for, for the list of rules. */
   readonly about: string;
+  /** Looks at single parts of formulas, which not every version of the calculation engine shows. */
+  readonly readsParts?: true;
   readonly find: (subject: Subject) => readonly Finding[];
 }

@@ -3,9 +3,10 @@ import { isFormula } from "../engine/content";
 import { type Parsed, type ParsedCell, partsOf } from "../engine/parsed";
 import { nameOnPage } from "./cell-name";
 import { countsNow } from "./counts-now";
-import { feedsOf, readersOfCells } from "./feeds";
+import { cellsOf, feedsOf, readersOfCells } from "./feeds";
 import type { LiveNotebook } from "./live";
-import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, textAt } from "./model";
+import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, pageById, textAt } from "./model";
+import { referencesOf } from "./references";
 
 /** Functions that ask whether a cell is filled; what they have asked, the rest of the formula knows. */
 const asksFilled: ReadonlySet<string> = new Set([
@@ -51,6 +52,25 @@ function lookedAt(live: LiveNotebook, parsed: Parsed): Looked {
   return { counted, asked, blocks };
 }
 
+function lookAt(live: LiveNotebook, at: Position): Looked | undefined {
+  if (!live.showsFormulas) return referredTo(live.notebook, at);
+  const parsed = live.parsed(at);
+  return parsed && lookedAt(live, parsed);
+}
+
+/**
+ * Everything that a formula refers to, where the engine does not show how it reads it: a check stays open rather
+ * than holding on an input that may be missing.
+ */
+function referredTo(notebook: Notebook, at: Position): Looked {
+  const page = pageById(notebook, at.page);
+  const all = page ? referencesOf(textAt(page, at.row, at.column)) : [];
+  const single = page ? all.filter(({ to }) => !to).flatMap((one) => cellsOf(notebook, page, one)) : [];
+  const sheetOf = (id: string) => notebook.pages.findIndex((one) => one.id === id);
+  const counted = single.map(({ page: id, row, column }) => ({ sheet: sheetOf(id), row, column }));
+  return { counted, asked: new Set(), blocks: [] };
+}
+
 const comparesEmpty = (one: Extract<Parsed, { kind: "operator" }>): boolean =>
   partsOf(one).some((side) => side.kind === "text" && side.text === "");
 
@@ -84,8 +104,7 @@ function unfilled(live: LiveNotebook): ReadonlyMap<string, string> {
   const look = (at: Position): Looked | undefined => {
     const key = keyOf(at.page, at.row, at.column);
     if (!looked.has(key)) {
-      const parsed = isFormula(live.text(at)) ? live.parsed(at) : undefined;
-      looked.set(key, parsed && lookedAt(live, parsed));
+      looked.set(key, isFormula(live.text(at)) ? lookAt(live, at) : undefined);
     }
     return looked.get(key);
   };

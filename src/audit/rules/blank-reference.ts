@@ -99,6 +99,7 @@ function findingOf(live: LiveNotebook, page: Page, at: Position, cells: readonly
 export const blankReference: Rule = {
   name,
   about: say`a formula that reads a blank cell without asking whether it is filled`,
+  readsParts: true,
   find: (subject) =>
     subject.forms
       .filter(({ text }) => !onlyCounts(text))

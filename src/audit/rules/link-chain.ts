@@ -24,6 +24,7 @@ const isLink = (text: string): boolean => {
 export const linkChain: Rule = {
   name,
   about: say`a link to a cell that is itself a mere link`,
+  readsParts: true,
   find: ({ forms, notebook }) =>
     forms.flatMap((form) => {
       if (form.parsed?.kind !== "reference") return [];

@@ -125,6 +125,7 @@ function uneven(form: Form): string | undefined {
 export const shortRange: Rule = {
   name,
   about: say`a range that ends before its block does, or covers other rows than its fellow`,
+  readsParts: true,
   find: (subject) =>
     subject.forms.flatMap((form) => {
       const message = short(subject, form) ?? uneven(form);

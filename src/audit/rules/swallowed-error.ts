@@ -26,6 +26,7 @@ const looksLikeResult = (instead: Parsed | undefined): boolean =>
 export const swallowedError: Rule = {
   name,
   about: say`an error that is replaced by a number`,
+  readsParts: true,
   find: ({ forms, notebook }) =>
     forms.flatMap((form) => {
       const hidden = form.parsed

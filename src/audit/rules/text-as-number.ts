@@ -72,5 +72,6 @@ function inRows({ notebook }: Subject): Finding[] {
 export const textAsNumber: Rule = {
   name,
   about: say`text that stands where a number is due`,
+  readsParts: true,
   find: (subject) => [...inRows(subject), ...inFormulas(subject)],
 };

@@ -81,6 +81,7 @@ function countsRows({ page, row, columns, text }: Form): boolean {
 export const typedNumber: Rule = {
   name,
   about: say`a number typed inside a formula instead of standing in a row with unit and source`,
+  readsParts: true,
   find: ({ forms }) =>
     forms.flatMap((form) => {
       // On a free sheet a formula of numbers alone is an example or a check value.

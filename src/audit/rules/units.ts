@@ -11,6 +11,7 @@ import { unitFindings } from "../units/cell";
 export const units: Rule = {
   name: "units",
   about: say`parts of a formula, arguments of a named function, or a result, whose units do not fit`,
+  readsParts: true,
   find: ({ forms, live, find }) =>
     forms.flatMap((form) => {
       const findings = unitFindings(live, { page: form.page.id, row: form.row, column: form.columns[0] ?? 0 }, find);

@@ -11,6 +11,7 @@ const changing = new Set(["RAND", "RANDBETWEEN", "NOW", "TODAY"]);
 export const volatile: Rule = {
   name,
   about: say`a function whose result changes by itself`,
+  readsParts: true,
   find: ({ forms }) =>
     forms.flatMap((form) => {
       const used = form.parsed

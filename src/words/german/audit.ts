@@ -72,8 +72,8 @@ export const audit: Catalogue = {
     "Ein Befund wird mit Begründung angenommen; sagen Sie, warum es so bleiben darf.",
   "A finding is accepted by a person; give a name.":
     "Ein Befund wird von einem Menschen angenommen; geben Sie einen Namen.",
-  "This version of the calculation engine does not show how it reads a formula; checks of units and of single parts of formulas were left out.":
-    "Diese Fassung des Rechenwerks zeigt nicht, wie es eine Formel liest; Prüfungen von Einheiten und von einzelnen Formelteilen entfielen.",
+  "This version of the calculation engine does not show how it reads a formula. Checks that look at single parts of formulas were left out or are not whole: {0}.":
+    "Diese Fassung des Rechenwerks zeigt nicht, wie es eine Formel liest. Prüfungen, die einzelne Formelteile ansehen, entfielen oder sind nicht vollständig: {0}.",
   "There is no {0} to review; name a cell, a row, or a page as in Supply.*.":
     "Es gibt kein {0} zum Durchsehen; nennen Sie eine Zelle, eine Zeile oder eine Seite wie in Supply.*.",
   "A review needs the name of the person who made it.":
