@@ -1,4 +1,5 @@
 import type { Explanation, NamedSource } from "../formula/explanation";
+import { insideSentence } from "../formula/inside";
 import { numberText } from "../formula/number-text";
 import { displayValue } from "../notebook/display";
 import { LiveNotebook } from "../notebook/live";
@@ -54,6 +55,7 @@ function explanationText(explanation: Explanation): string {
     columns([...args, ...constants], () => false),
     ...steps,
     `valid: ${explanation.valid}`,
+    `inside: ${insideSentence(explanation)}`,
     ...(explanation.caution ? [`caution: ${explanation.caution}`] : []),
     ...sourceLines(explanation),
   ].join("\n");
@@ -87,19 +89,24 @@ function listText(title: string, cells: readonly NamedValue[]): string {
   )}`;
 }
 
-function inputText({ basis, limits }: Working): string {
-  if (!limits) return `input, basis: ${basis}`;
+function limitLines({ limits }: Working): string[] {
+  if (!limits) return [];
   const { low, high, likely, choices, plausible } = limits;
   return [
-    `input, basis: ${basis}`,
     ...(choices ? [`choices: ${choices.join(", ")}`] : []),
     ...(low !== undefined || high !== undefined
       ? [
           `plausible: ${low ?? "…"} to ${high ?? "…"}${likely === undefined ? "" : `, likely ${likely}`}${plausible === false ? "; this value is outside" : ""}`,
         ]
       : []),
-  ].join("\n");
+  ];
 }
+
+/** Inputs behind a result that lie outside what is plausible for them. */
+const implausibleLines = ({ parts }: Working): string[] => {
+  const outside = parts.filter(({ plausible }) => plausible === false).map(({ address }) => address);
+  return outside.length > 0 ? [`outside what is plausible: ${outside.join(", ")}`] : [];
+};
 
 function workingText(working: Working): string {
   const { value, formula, calls, note } = working;
@@ -107,7 +114,9 @@ function workingText(working: Working): string {
     `${working.quantity || working.cell}${working.option ? `, ${working.option}` : ""}: ${valueText(working)}`,
     `${working.address}, cell ${working.cell}`,
     ...(value.kind === "error" ? [`${value.code} ${value.sentence}`] : []),
-    working.kind === "result" ? `basis: ${working.basis}` : inputText(working),
+    `${working.kind === "result" ? "" : "input, "}basis: ${working.basis}`,
+    ...limitLines(working),
+    ...implausibleLines(working),
     ...(formula ? [`=${formula.cells}`] : []),
     ...(formula?.names ? [formula.names] : []),
     ...(formula?.numbers ? [formula.numbers] : []),

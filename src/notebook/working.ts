@@ -13,6 +13,8 @@ import { rowEntry } from "./row-entry";
 /** A cell with its value, as one part of another's working. */
 export interface NamedValue extends CellName {
   readonly value: CellValue;
+  /** Inside the plausible limits of its row; undefined where there are none or the value is no number. */
+  readonly plausible: boolean | undefined;
 }
 
 /** The formula of a cell, written three ways. */
@@ -75,7 +77,8 @@ export function workingOf(live: LiveNotebook, at: Position, find: FindFunction =
   const { notebook } = live;
   const named = (one: Position): NamedValue[] => {
     const name = cellName(notebook, one);
-    return name ? [{ ...name, value: live.value(one) }] : [];
+    const value = live.value(one);
+    return name ? [{ ...name, value, plausible: limitsOf(live, one, value)?.plausible }] : [];
   };
   const [self] = named(at);
   if (!self) return undefined;

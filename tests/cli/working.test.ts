@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { Misuse } from "../../src/cli/output";
 import { printWorking } from "../../src/cli/working";
+import { sampleFiles } from "../notebook/sample";
 import { sampleFolder, terminal } from "./terminal";
 
 function shown(...args: string[]): string {
@@ -28,6 +29,27 @@ describe("working on the terminal", () => {
       expect(text).toContain(part);
     }
     expect(text).not.toContain("undefined");
+  });
+
+  it("says whether the inputs are inside what the function holds for, and inside what is plausible", () => {
+    expect(shown(sampleFolder(), "Supply.drop@Cruiser")).toContain("inside: All inputs are inside what is allowed.");
+    const supply = sampleFiles.get("supply.csv") ?? "";
+    const limits = { rows: { "Supply.run": { low: 2, high: 15 } } };
+    const about = { ...JSON.parse(sampleFiles.get("notebook.json") ?? ""), ...limits };
+    const folder = sampleFolder({
+      "supply.csv": supply.replace("F5,50", "F5,500"),
+      "notebook.json": JSON.stringify(about),
+    });
+    const text = shown(folder, "Supply.drop@Cruiser");
+    expect(text).toContain("inside: Outside what is allowed: temperature.");
+    expect(text).toContain("outside what is plausible: Supply.run@Cruiser");
+  });
+
+  it("works on a shipped notebook, with validity, sources and what feeds the cell", () => {
+    const text = shown("sheets/three-hulls", "Supply.drop@Cruiser");
+    for (const part of ["valid: Flexible plain copper", "source: IEC 60228", "Supply.run@Cruiser", "Supply.drop_ok@"]) {
+      expect(text).toContain(part);
+    }
   });
 
   it("prints the same as data", () => {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { insideSentence } from "../../src/formula/inside";
 import { setCells } from "../../src/notebook/edit-cells";
 import { LiveNotebook } from "../../src/notebook/live";
 import type { Notebook } from "../../src/notebook/model";
@@ -131,6 +132,18 @@ describe("the working of a cell", () => {
         expect(found.formula?.numbers).toBeTruthy();
         for (const call of found.calls) {
           expect(call.explanation ?? call.refusal).toBeDefined();
+          if (call.explanation) {
+            const { valid, sources, arguments: args } = call.explanation;
+            expect(valid).not.toBe("");
+            expect(sources.every(({ line }) => line !== "") && sources.length > 0, call.name).toBe(true);
+            expect(
+              args.every(({ allowed, unit }) => allowed !== "" && unit !== ""),
+              call.name,
+            ).toBe(true);
+            // Every branch that counts was given what the function holds for; the worked notebooks show no refusal.
+            if (call.used)
+              expect(insideSentence(call.explanation), call.cells).toBe("All inputs are inside what is allowed.");
+          }
           for (const step of call.explanation?.steps ?? []) expect(step.symbols.mathml).toContain("<math");
         }
         const only = /^[A-Z.]+\([^()]*\)$/.test(found.formula?.cells ?? "") && found.calls.length === 1;

@@ -1,6 +1,7 @@
 import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { ExplainedArgument, ExplainedStep, Explanation, Mathematics } from "../../formula/explanation";
+import { insideSentence } from "../../formula/inside";
 import type { Value } from "../../formula/value";
 import type { NamedCall } from "../../notebook/named-calls";
 import { say } from "../../words/say";
@@ -33,19 +34,23 @@ export function stepLine(one: ExplainedStep): TemplateResult {
   </li>`;
 }
 
-const argument = ({ words, about, value, unit, by, refusal }: ExplainedArgument): TemplateResult => html`<tr>
+const argument = ({ words, about, value, unit, by, allowed, refusal }: ExplainedArgument): TemplateResult => html`<tr>
   <th scope="row">${words}</th>
   <td>${refusal ? html`<span class="short">${cornerMark} ${refusal}</span>` : shownValue(value, unit)}</td>
-  <td class="soft">${about}${by === "default" ? say`, left out` : ""}</td>
+  <td class="soft">${about}${by === "default" ? say`, left out` : ""}${say`; allowed ${allowed}`}</td>
 </tr>`;
 
-const rests = ({ constants, valid, sources, caution }: Explanation): TemplateResult => html`${constants.map(
-  ({ words, about, value, unit, source }) =>
-    html`<p class="source"><span class="formula">${words} = ${withUnit(numberText(value), unit)}</span> ${about}; ${source.line}</p>`,
-)}
+const rests = (explanation: Explanation): TemplateResult => {
+  const { constants, valid, sources, caution } = explanation;
+  return html`${constants.map(
+    ({ words, about, value, unit, source }) =>
+      html`<p class="source"><span class="formula">${words} = ${withUnit(numberText(value), unit)}</span> ${about}; ${source.line}</p>`,
+  )}
   <p class="source">${valid}</p>
+  <p class="source">${insideSentence(explanation)}</p>
   ${sources.map(({ line }) => html`<p class="source">${line}</p>`)}
   ${caution ? html`<p class="care">${careMark}<span>${caution}</span></p>` : nothing}`;
+};
 
 /**
  * One call of a named function: what it was given, its steps with mathematics and numbers, what it rests on.

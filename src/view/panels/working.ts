@@ -5,7 +5,7 @@ import { formulaAsTyped } from "../../notebook/typed-formula";
 import { type NamedValue, type Working, workingOf } from "../../notebook/working";
 import { counted, say } from "../../words/say";
 import type { Cell } from "../block";
-import { cornerMark } from "../marks";
+import { cornerMark, openMark } from "../marks";
 import { rowDecimals } from "../shown/row-decimals";
 import { asHeld, rowUnits } from "../shown/row-units";
 import { isMargin } from "../shown/unit-text";
@@ -56,6 +56,14 @@ function formula({ formula: written, text }: Working): TemplateResult | typeof n
     ${written.numbers ? html`<p class="read soft">${written.numbers}</p>` : nothing}`;
 }
 
+/** Inputs behind a result that lie outside what is plausible for them. */
+function implausible({ parts }: Working): TemplateResult | typeof nothing {
+  const outside = parts.filter(({ plausible }) => plausible === false).map(({ quantity, cell }) => quantity || cell);
+  return outside.length > 0
+    ? html`<p class="open">${openMark} ${say`Outside what is plausible: ${outside.join(", ")}.`}</p>`
+    : nothing;
+}
+
 /** What may stand in a working beside what the cell itself says. */
 export interface WorkingParts {
   /** What feeds the cell and what it feeds, as a drawing. */
@@ -90,6 +98,7 @@ export function working(
     ${value.kind === "error" ? html`<p class="short">${cornerMark} ${value.sentence}${value.from ? html` ${say`(from ${value.from})`}` : nothing}</p>` : nothing}
     ${formula(one)}
     ${option && basis ? html`<p class="why">${say`${kind === "input" ? say`typed in; ` : ""}basis: ${basis}`}</p>` : nothing}
+    ${implausible(one)}
     ${note ? html`<p class="why">${note}</p>` : nothing}
     ${beside.graph ?? nothing}
     ${one.calls.map((call) => callSteps(call, beside.about, option ? beside.unfold : undefined))}

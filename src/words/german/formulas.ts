@@ -4,6 +4,12 @@ import type { Catalogue } from "../catalogue";
 /** What formulas, functions and units refuse. */
 export const formulas: Catalogue = {
   "a formula begins with =": "eine Formel beginnt mit =",
+  "Outside what is allowed: {0}.": "Außerhalb des Erlaubten: {0}.",
+  "Each input is inside what is allowed, and they do not fit together.":
+    "Jede Eingabe liegt im Erlaubten, sie passen aber nicht zueinander.",
+  "All inputs are inside what is allowed.": "Alle Eingaben liegen im Erlaubten.",
+  "; allowed {0}": "; erlaubt {0}",
+  "Outside what is plausible: {0}.": "Außerhalb des Plausiblen: {0}.",
   "This version of the calculation engine does not show how it reads a formula; results are not touched by that.":
     "Diese Fassung des Rechenwerks zeigt nicht, wie es eine Formel liest; Ergebnisse sind davon nicht berührt.",
   "the formula cannot be read: check brackets, commas and quotation marks":
