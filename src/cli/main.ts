@@ -46,7 +46,9 @@ const usage = `Athwart on the terminal
   own FOLDER [--copy NAME --as NEW.NAME | --begin NEW.NAME] [--write FOLDER]
                                  the notebook's own functions with their examples; --copy writes one down under
                                  another name, --begin a small new one, --write keeps the notebook with it
-  list [FOLDER] [--json]         all named functions with arguments, units and sources
+  list [WORD]... [--of FOLDER] [--json]
+                                 the named functions that say all the words: arguments, units, mathematics, limits,
+                                 sources, an example; all of them without words; --of: a notebook's own functions too
   print FOLDER --layout NAME --option OPTION [--paper A4|Letter|A3] [--out FILE] [--html]
                                  a sheet for the shop or the customer as PDF, as HTML where there is no browser:
                                  job-sheet, materials, estimate, hand-over, service, templates
@@ -98,6 +100,7 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       write: { type: "string" },
       copy: { type: "string" },
       as: { type: "string" },
+      of: { type: "string" },
       begin: { type: "string" },
       help: { type: "boolean", default: false },
     },
@@ -144,7 +147,7 @@ async function run(args: readonly string[], output: Output): Promise<void> {
       return ownOnTerminal(output, folder(), { copy, as, begin, write });
     }
     case "list":
-      return list(output, values.json, rest[0]);
+      return list(output, rest, values.json, values.of);
     case "print": {
       const { layout, option, paper, out } = values;
       return printPaper(output, folder(), { layout, option, paper, out, html });

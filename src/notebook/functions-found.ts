@@ -1,8 +1,8 @@
-import { words } from "../../formula/arguments";
-import type { AnyDefinition } from "../../formula/definition";
-import { sourceLine } from "../../formula/source";
-import type { Family } from "../../notebook/function-families";
-import { said } from "../../words/say";
+import { words } from "../formula/arguments";
+import type { AnyDefinition } from "../formula/definition";
+import { sourceLine } from "../formula/source";
+import { said } from "../words/say";
+import type { Family } from "./function-families";
 
 const texts = new WeakMap<AnyDefinition, string>();
 
