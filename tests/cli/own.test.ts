@@ -32,7 +32,7 @@ it("copies a function under another name, which then calculates, explains itself
   expect(working.text()).toContain("Voltage lost, Cruiser: 1.21361 V");
   expect(working.text()).toContain("(the notebook's own function, page Own functions)");
   const listed = terminal();
-  list(listed, false, copy);
+  list(listed, [], false, copy);
   expect(listed.text()).toMatch(/^The notebook's own\n=+\nYARD\.DROP\(/);
   const calculated = terminal();
   calculate(calculated, copy, { set: ["Supply.I_run@Cruiser=620"], json: false, page: "Supply" });
