@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { type OpenDesk, select, typedText, typeInto, Workplace, where, worth } from "./desk";
+import { heard, type OpenDesk, select, typedText, typeInto, Workplace, where, worth } from "./desk";
 import { cellAt } from "./worked";
 
 let place: Workplace;
@@ -82,6 +82,8 @@ describe("the notebook in the browser's database", () => {
     await page.locator("dialog summary", { hasText: "states" }).click();
     const before = page.locator("dialog details li").nth(1);
     await before.getByRole("button", { name: "Go back to it" }).click();
+    await heard(page, /^Back to: value of/);
+    await page.waitForFunction(() => !document.querySelector("dialog"));
     await select(page, "Supply", input.cell);
     await expect.poll(() => typedText(page)).toBe("290");
     expect(desk.complaints).toEqual([]);

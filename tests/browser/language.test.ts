@@ -14,7 +14,11 @@ it("speaks German with a decimal comma once that is chosen, stores a point, asks
   const { page } = desk;
   const run = cellAt("Supply", "run", "Cruiser");
   await page.getByRole("button", { name: "Language …" }).click();
-  await page.getByLabel("Language", { exact: true }).selectOption("de");
+  await page
+    .locator("dialog")
+    .getByLabel(/^Language\s/)
+    .and(page.locator("select"))
+    .selectOption("de");
   await page.getByLabel("Decimal sign").selectOption(",");
   await Promise.all([page.waitForNavigation(), page.getByRole("button", { name: "Use this" }).click()]);
   await page.waitForSelector("html[data-ready]");
