@@ -122,5 +122,5 @@ export const ul486a: Source = {
 export const dnvAnodes: Source = {
   evidence: "memory",
   title: "DNV-RP-B401, Cathodic protection design",
-  note: "780 Ah/kg for zinc agrees with second-hand transcriptions of the editions 2005 to 2021",
+  note: "780 Ah/kg for zinc is printed alike where the editions 2005 to 2021 are quoted",
 };

@@ -13,7 +13,7 @@ export const wichura: Source = {
   title: "Wichura, Algorithm AS 241: The percentage points of the normal distribution, Applied Statistics 37",
   clause: "PPND16, pages 477-484",
   edition: "1988",
-  note: "coefficients as two public transcriptions print them alike, rounded to double precision",
+  note: "coefficients as two public copies print them alike, rounded to double precision",
 };
 
 export const commonCause: Source = {

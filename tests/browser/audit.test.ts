@@ -125,6 +125,14 @@ describe("findings beside the cells", () => {
     await shown(/^typed-number$/);
   });
 
+  it("is brought into sight where it stands below the cells", async () => {
+    const { page } = await place.desk({ viewport: { width: 820, height: 1180 } });
+    await openAudit(page);
+    const box = await page.locator(".side h2").first().boundingBox();
+    expect(box?.y).toBeGreaterThanOrEqual(0);
+    expect(box?.y).toBeLessThan(1180 / 2);
+  });
+
   it("closes with Escape and gives the keyboard back to its button", async () => {
     const { page } = await place.desk();
     await openAudit(page);
@@ -161,11 +169,12 @@ describe("ticks of a review", () => {
     await typeInto(page, "150");
     await select(page, "Supply", drop.cell);
     await page.locator("#cells tbody th.stale-tick").first().waitFor({ state: "attached" });
-    expect(await verdict(page)).toContain("2 ticks stale");
+    await expect.poll(() => verdict(page)).toContain("2 ticks stale");
     expect(await page.textContent(".cell-line .sentence")).toContain("stale: something behind it has changed");
     await page.getByRole("button", { name: /^Undo/ }).click();
     await page.waitForFunction(() => document.querySelectorAll("#cells tbody th.stale-tick").length === 0);
-    expect(await verdict(page)).not.toContain("stale");
+    // The panel says that it checks until the next report is there.
+    await expect.poll(() => verdict(page)).not.toMatch(/stale|Checking/);
     await select(page, "Supply", area.cell);
     expect(await typedText(page)).toBe(before);
     await page.getByRole("button", { name: "Take the tick of Supply.* back" }).click();

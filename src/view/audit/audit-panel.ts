@@ -78,7 +78,13 @@ export class AuditPanel implements Beside {
   drawn(): void {
     if (!this.isEntering) return;
     this.isEntering = false;
-    document.querySelector<HTMLElement>(".side h2")?.focus({ preventScroll: window.innerWidth > 1080 });
+    const head = document.querySelector<HTMLElement>(".side h2");
+    head?.focus({ preventScroll: true });
+    const side = head?.closest("aside");
+    const cells = document.querySelector("#cells");
+    // On a narrow screen it stands below the cells, out of sight.
+    const isBelow = side && cells && side.getBoundingClientRect().top >= cells.getBoundingClientRect().bottom;
+    if (isBelow) side.scrollIntoView({ block: "start" });
   }
 
   show(): TemplateResult {

@@ -6,7 +6,7 @@ import { type ClassEntry, readClassList } from "../../course/class-list";
 import { printClassTable } from "../../course/class-table";
 import { type Course, readCourse, release } from "../../course/course";
 import { numbersFor } from "../../course/numbers";
-import { missingFrom, printMarks, talliesOf, traineeResults } from "../../course/results";
+import { printMarks } from "../../course/results";
 import { traineeId } from "../../course/seed";
 import { solutionSheet, taskSheet } from "../../course/sheet";
 import { sheetsHtml } from "../../course/sheet-print";
@@ -21,6 +21,7 @@ import { openDialog } from "../dialogs/dialog";
 import { chooseFiles, fileName, handOut } from "../files/hand-out";
 import { printDocument } from "../files/print-document";
 import { cornerMark } from "../marks";
+import { classResults } from "./class-results";
 
 const csv = "text/csv;charset=utf-8";
 const tables = ".csv,.tsv,.txt,text/csv,text/tab-separated-values,text/plain";
@@ -194,31 +195,7 @@ class ClassDialog {
         <button type="button" @click=${this.act(take)}>${say`Take answer files …`}</button>
         <button type="button" ?disabled=${held.files.length === 0} @click=${this.act(save)}>${say`Save marks (CSV)`}</button>
       </div>
-      ${held.files.length === 0 ? nothing : this.results()}`;
-  }
-
-  private results(): TemplateResult {
-    const { files, entries } = this.held;
-    const missing = missingFrom(files, entries);
-    // What nobody answered is no result.
-    const tallies = talliesOf(files).filter(({ outcome }) => outcome !== "blank");
-    return html`<div class="preview results"><table>
-        <caption>${say`Right answers`}</caption>
-        <thead><tr><th scope="col">${say`Trainee`}</th><th scope="col">${say`Right`}</th><th scope="col">${say`Not marked`}</th></tr></thead>
-        <tbody>${traineeResults(files).map(
-          ({ trainee, right, asked, refused }) =>
-            html`<tr><th scope="row">${trainee}</th><td>${say`${right} of ${asked}`}</td><td>${refused.join("; ")}</td></tr>`,
-        )}</tbody>
-      </table></div>
-      <div class="preview results" tabindex="0" role="region" aria-label=${say`Results by mistake`}><table>
-        <caption>${say`Results by mistake`}</caption>
-        <thead><tr><th scope="col">${say`Task`}</th><th scope="col">${say`Answer`}</th><th scope="col">${say`Outcome`}</th><th scope="col">${say`How many`}</th><th scope="col">${say`Who`}</th></tr></thead>
-        <tbody>${tallies.map(
-          ({ task, title, answer, outcome, trainees }) =>
-            html`<tr><td>${task} ${title}</td><td>${answer}</td><td>${outcome}</td><td class="right">${trainees.length}</td><td>${trainees.join(", ")}</td></tr>`,
-        )}</tbody>
-      </table></div>
-      ${missing.length > 0 ? html`<p>${say`No file came from ${missing.join(", ")}.`}</p>` : nothing}`;
+      ${held.files.length === 0 ? nothing : classResults(held.files, held.entries)}`;
   }
 
   private releases(course: Course): TemplateResult {

@@ -35,7 +35,7 @@ export async function addOwnFunction(desk: Desk, copied?: AnyDefinition): Promis
       }
     };
     return html`<p>${say`It is written down as rows on a page of this notebook: arguments, constants, steps, the result, examples. Every row can be changed, and cells call it by its name.`}</p>
-      <form @submit=${take}>
+      <form class="fields" @submit=${take}>
         <label>${say`Name`} <input name="name" required autofocus maxlength="60" autocapitalize="characters" spellcheck="false" .value=${proposed} aria-describedby="own-function-refused" /></label>
         <p id="own-function-refused" class="short" role="alert">${refused}</p>
         <div class="choices">

@@ -5,50 +5,19 @@ import type { LiveNotebook } from "../../notebook/live";
 import { type Position, pageById } from "../../notebook/model";
 import { counted, say } from "../../words/say";
 import { cellName, one } from "../block";
-import { type CellMark, markKey } from "../cell-marks";
+import type { CellMark } from "../cell-marks";
 import type { Desk } from "../desk";
+import { feedMarks } from "./feed-marks";
 import { type FeedNode, fedNodes, feedingNodes } from "./feed-nodes";
-import { broken, fitted, type NodeWords, nodeWords } from "./feed-words";
+import { fitted } from "./feed-words";
+import { around, heightOf, lineHeight, type Placed, placed, side } from "./placed";
 
-const lineHeight = 15;
-const around = 8;
 const middle = 50;
 const gap = 18;
-/** Between the edge of a node and its words. */
-const side = 6;
-const titleFont = "12px 'IBM Plex Sans'";
 const belowFont = "11px 'IBM Plex Sans'";
-
-interface Placed {
-  readonly node: FeedNode;
-  readonly words: NodeWords;
-  readonly lines: readonly string[];
-  readonly inset: number;
-  readonly y: number;
-  readonly height: number;
-}
 
 const same = (a: Position | undefined, b: Position): boolean =>
   a?.page === b.page && a.row === b.row && a.column === b.column;
-
-/** Nodes of a width in px below one another; a cell of a range hangs on its range. */
-function placed(live: LiveNotebook, home: Position, nodes: readonly FeedNode[], width: number): Placed[] {
-  let y = 0;
-  return nodes.map((node) => {
-    const words = nodeWords(live, home, node);
-    const inset = node.kind === "cell" && node.inRange ? 10 : 0;
-    const lines = broken(words.title, width - inset - 2 * side, titleFont, 2);
-    const height = (lines.length + (words.below ? 1 : 0)) * lineHeight + around;
-    const at = { node, words, lines, inset, y, height };
-    y += height + 4;
-    return at;
-  });
-}
-
-const heightOf = (list: readonly Placed[]): number => {
-  const last = list.at(-1);
-  return last ? last.y + last.height : 0;
-};
 
 /** The selected cell with what feeds it at its left and what it feeds at its right, to walk along with keys or mouse. */
 export class FeedGraph {
@@ -259,20 +228,7 @@ export class FeedGraph {
     const key = isOn ? `${at.page} ${at.row} ${at.column} ${this.desk.live?.text(at)}` : "";
     if (key === this.marked) return;
     this.marked = key;
-    const marks = new Map<string, CellMark>();
-    const all = new Set(
-      [...feedingNodes(notebook, at, new Set()), ...fedNodes(notebook, at, new Set())].flatMap((node) =>
-        node.kind === "more" ? [node.list] : [],
-      ),
-    );
-    const put = (nodes: readonly FeedNode[], mark: CellMark) => {
-      for (const node of nodes)
-        if (node.kind === "cell") marks.set(markKey(node.at.page, node.at.row, node.at.column), mark);
-    };
-    if (isOn) {
-      put(fedNodes(notebook, at, all), { kind: "fed", words: say`fed by ${cellName(at)}` });
-      put(feedingNodes(notebook, at, all), { kind: "feeding", words: say`feeds ${cellName(at)}` });
-    }
+    const marks = isOn ? feedMarks(notebook, at) : new Map<string, CellMark>();
     // The side is being drawn now; the cells are drawn after it.
     setTimeout(() => this.desk.marks.set("feeds", marks));
   }

@@ -57,11 +57,11 @@ function optionPageRange(page: Page, column: number, look: LookAt, room: number)
       return range(isNarrow ? 150 : 176, width, isNarrow ? 210 : 290);
     case lead.key:
       // Whole words where there is room for them; three options come first.
-      return range(room < 780 ? 56 : 72, width, 84);
+      return range(room < 780 ? 60 : 76, width, 84);
     case lead.unit:
       return range(56, width, 78);
     case lead.basis:
-      return range(66, width, 220);
+      return range(70, width, 220);
     default:
       return isWordy(page, column, look)
         ? { least: 220, wanted: 300 }

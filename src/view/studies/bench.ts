@@ -62,6 +62,22 @@ export class Bench {
     return { rows, open: all.length - rows.length };
   }
 
+  /**
+   * The chosen result and all checks that have a number.
+   *
+   * @returns with how many checks are open; a sentence where it cannot be studied.
+   */
+  resultWithChecks(): { readonly subject: Subject; readonly open: number } | string {
+    try {
+      const result = this.resultRow();
+      const { rows, open } = this.closedChecks();
+      return { subject: this.subject([result, ...rows.filter(({ name }) => name !== result.name)]), open };
+    } catch (problem) {
+      if (!(problem instanceof Refusal)) throw problem;
+      return problem.message;
+    }
+  }
+
   /** Chains are walked once for each question, as long as the cells stay as they are. @throws Refusal */
   subject(rows: readonly StudyRow[], column = this.column): Subject {
     const { live } = this.desk;

@@ -1,22 +1,22 @@
-// Past 150 lines: the choices and the table that they make stand on one screen.
+// Past 150 lines: the choices and what is done with the table that they make share one sentence.
 
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { inFixedInk } from "../../figures/draw/ink";
 import { isDrawn } from "../../figures/figure";
-import { cellLines, optionsTable } from "../../figures/studies/options-table";
+import { optionsTable } from "../../figures/studies/options-table";
 import { addOption } from "../../notebook/edit-options";
 import { isOptionPage, optionsOf } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
 import { checkRows, keyedRows, quantityOf, rowsNamed, type StudyRow } from "../../study/rows";
 import { sideBySideSentence } from "../../study/sentences";
-import { type SideBySide, type SideRow, sideBySide } from "../../study/side-by-side";
+import { type SideBySide, sideBySide } from "../../study/side-by-side";
 import { sideBySideCsv } from "../../study/side-by-side-csv";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { copyPicture } from "../files/copy-picture";
 import { handOut } from "../files/hand-out";
-import { unitText } from "../shown/unit-text";
 import type { Bench, Part } from "./bench";
+import { besideTable } from "./beside-table";
 import { byPage, choose, chooseFrom, typed } from "./choose";
 
 const rowChoices = { all: "*.*", checks: "checks", named: "named" } as const;
@@ -152,15 +152,7 @@ export class OptionsBeside implements Part {
   }
 
   private comparison(table: SideBySide): TemplateResult {
-    const { options, groups, hidden, base } = table;
-    const line = (row: SideRow): TemplateResult => html`<tr>
-      <th scope="row">${row.quantity} <span class="soft">${row.isCheck || row.unit === "1" ? nothing : unitText(row.unit)}</span></th>
-      ${row.cells.map((cell, i) => {
-        const [first = "", ...more] = cellLines(cell, options[i]?.name === base);
-        const isShort = cell.isShort;
-        return html`<td class=${isShort ? "short" : ""}>${first}${more.map((words) => html`<br /><span class=${words === say`best` ? "best" : "soft"}>${words}</span>`)}</td>`;
-      })}
-    </tr>`;
+    const { hidden } = table;
     return html`<div class="choices">
         <button type="button" @click=${() => inBackground(this.copyCsv(table))}>${say`Copy as CSV`}</button>
         <button type="button" @click=${() => this.saveCsv(table)}>${say`Save as CSV`}</button>
@@ -168,22 +160,7 @@ export class OptionsBeside implements Part {
         <button type="button" @click=${() => this.savePicture(table)}>${say`Save as picture`}</button>
         <span class="soft">${hidden > 0 ? say`${hidden} rows are equal and hidden.` : nothing}</span>
       </div>
-      <div class="study-table" tabindex="0" role="region" aria-label=${say`Options side by side`}>
-        <table class="beside">
-          <thead>
-            <tr><th scope="col">${say`Quantity`}</th>${options.map(({ name }) => html`<th scope="col">${name}${name === base ? html`, <span class="soft">${say`the base`}</span>` : nothing}</th>`)}</tr>
-          </thead>
-          <tbody>
-            <tr class="verdicts"><th scope="row">${say`Verdict`}</th>${options.map(({ words, ruledOutBy }) => html`<td class=${ruledOutBy.length > 0 ? "short" : ""}>${words}</td>`)}</tr>
-          </tbody>
-          ${groups.map(
-            ({ page, rows }) => html`<tbody>
-              <tr class="group"><th scope="rowgroup" colspan=${options.length + 1}>${page}</th></tr>
-              ${rows.map(line)}
-            </tbody>`,
-          )}
-        </table>
-      </div>`;
+      ${besideTable(table)}`;
   }
 
   private async copyCsv(table: SideBySide): Promise<void> {

@@ -1,12 +1,10 @@
 // Past 150 lines: what varies, how it is drawn, and the answer stand on one screen.
 
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { resultSpread } from "../../figures/studies/result-spread";
-import { spreadSettling } from "../../figures/studies/spread-settling";
 import { Refusal } from "../../notebook/refusal";
 import { rowsNamed } from "../../study/rows";
-import { percentWords, spreadSentence } from "../../study/sentences";
-import { percentiles, type ResultSpread, type SpreadAnswer } from "../../study/spread/spread";
+import { spreadSentence } from "../../study/sentences";
+import type { SpreadAnswer } from "../../study/spread/spread";
 import { type StoredSpread, storedSpread, storeSpread } from "../../study/stored";
 import type { StudyInput, Subject } from "../../study/subject";
 import { heldStill, variedTexts } from "../../study/varied";
@@ -15,13 +13,11 @@ import { valueWords } from "../../study/words";
 import { withDecimalSign } from "../../words/decimal-sign";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
-import { numberText } from "../shown/number-text";
-import { unitText } from "../shown/unit-text";
 import { chooseOption, chooseResult } from "./about-option";
 import type { Bench, Part } from "./bench";
 import { byPage, chooseFrom, typed } from "./choose";
-import { figureBox } from "./figure-box";
 import { Running } from "./running";
+import { spreadTable } from "./spread-answer";
 import {
   aboutNow,
   isMeasured,
@@ -77,7 +73,7 @@ export class SpreadOut implements Part {
           ? say`Nothing varies yet: add inputs below, each with low, likely and high.`
           : say`${varied.length} inputs vary at once; what is typed here is kept in the notebook with the seed, so that the same numbers come again.`,
       )}
-      ${answer ? this.answer(answer) : nothing}
+      ${answer ? spreadTable(answer, { shown: this.shown, draw: (i) => this.draw(i), open: this.open }) : nothing}
       ${this.inputs(subject, varied, shapes)}
       <p class="soft">${say`Sampling: each input's cases are cut into as many equally likely parts as there are trials, and each part is met once, in random order. Common cause: how far all varied inputs turn out high or low together.`}</p>`;
   }
@@ -90,15 +86,10 @@ export class SpreadOut implements Part {
 
   /** The result and all checks that have a number. */
   private subject(): Subject | string {
-    try {
-      const result = this.bench.resultRow();
-      const { rows, open } = this.bench.closedChecks();
-      this.open = open;
-      return this.bench.subject([result, ...rows.filter(({ name }) => name !== result.name)]);
-    } catch (problem) {
-      if (!(problem instanceof Refusal)) throw problem;
-      return problem.message;
-    }
+    const found = this.bench.resultWithChecks();
+    if (typeof found === "string") return found;
+    this.open = found.open;
+    return found.subject;
   }
 
   /** What varies: the notebook's own and stored spreads, then what is typed here. */
@@ -223,31 +214,6 @@ export class SpreadOut implements Part {
     const { desk } = this.bench;
     if (storeSpread(desk.notebook, spread) === desk.notebook || desk.closed !== undefined) return;
     desk.apply(say`how inputs spread`, (notebook) => storeSpread(notebook, spread));
-  }
-
-  private answer(answer: SpreadAnswer): TemplateResult {
-    const { results, trials, seed, common } = answer;
-    const moving = results.filter(({ least, most, lost }, i) => i === 0 || most > least || lost > 0);
-    const steady = results.length - moving.length;
-    const shown = moving[this.shown] ?? results[0];
-    const value = (one: number) => (Number.isNaN(one) ? "" : numberText(one));
-    const line = (one: ResultSpread, i: number) => html`<tr>
-      <th scope="row">${one.quantity} <span class="soft">${one.name}${one.isCheck || one.unit === "1" ? nothing : `, ${unitText(one.unit)}`}</span></th>
-      ${one.percentiles.map((figure) => html`<td class="right">${value(figure)}</td>`)}
-      <td class="right">${one.chance === undefined ? "" : percentWords(one.chance)}</td>
-      <td class="right">±${value(Number((one.convergence.at(-1)?.error80 ?? 0).toPrecision(2)))}</td>
-      <td>${one.lost > 0 ? say`${one.lost} trials without a result` : nothing}<button type="button" aria-pressed=${i === this.shown} aria-label=${say`Draw ${one.name}`} @click=${() => this.draw(i)}>${say`Draw`}</button></td>
-    </tr>`;
-    return html`${
-      shown
-        ? html`<div class="figures">${figureBox(resultSpread(shown))}${figureBox(spreadSettling(shown))}</div>`
-        : nothing
-    }
-      <div class="study-table" tabindex="0" role="region" aria-label=${say`How the results spread`}><table>
-        <thead><tr><th scope="col">${say`Result`}</th>${percentiles.map((share) => html`<th scope="col" class="right">P${100 * share}</th>`)}<th scope="col" class="right">${say`Chance that it holds`}</th><th scope="col" class="right">${say`P80 is good to`}</th><th scope="col">${say`Note`}</th></tr></thead>
-        <tbody>${moving.map(line)}</tbody>
-      </table></div>
-      <p class="soft">${say`${trials} trials, seed ${seed}, common cause ${common}.${steady > 0 ? say` ${steady} checks are the same in every trial.` : ""}${this.open > 0 ? say` Left out: ${this.open} checks that are open as the notebook stands.` : ""}`}</p>`;
   }
 
   private draw(i: number): void {

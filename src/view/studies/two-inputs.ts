@@ -86,15 +86,10 @@ export class TwoInputs implements Part {
   }
 
   private subject(): Subject | string {
-    try {
-      const result = this.bench.resultRow();
-      const { rows, open } = this.bench.closedChecks();
-      this.open = open;
-      return this.bench.subject([result, ...rows.filter(({ name }) => name !== result.name)]);
-    } catch (problem) {
-      if (!(problem instanceof Refusal)) throw problem;
-      return problem.message;
-    }
+    const found = this.bench.resultWithChecks();
+    if (typeof found === "string") return found;
+    this.open = found.open;
+    return found.subject;
   }
 
   /** What is chosen, else two inputs with limits in the notebook. */
