@@ -15,7 +15,7 @@ import type { Offline } from "./offline/offline";
 import type { CellLine } from "./panels/cell-line";
 import type { Drawings } from "./panels/drawing";
 import type { Notes } from "./panels/notes";
-import { pageList } from "./panels/page-list";
+import { pageList, showInList } from "./panels/page-list";
 import { divider } from "./panels/side-width";
 import { titleBlock } from "./panels/title-block";
 import { tools } from "./panels/tools";
@@ -38,6 +38,8 @@ export class Shell {
   private work: typeof working | undefined;
   private graph: FeedGraph | undefined;
   private isDue = false;
+  /** The page that was last brought into sight in the list. */
+  private listed = "";
   private isSideDue = false;
 
   constructor(
@@ -89,6 +91,10 @@ export class Shell {
 
   private draw(): void {
     render(this.page(), this.root);
+    if (this.listed !== this.desk.page.id) {
+      this.listed = this.desk.page.id;
+      showInList(this.root);
+    }
     this.parts.line.update();
     if (this.isSideDue) return;
     // The working is looked at after the cell is: it must not hold up keys.

@@ -210,6 +210,7 @@ describe("the spread of results", () => {
     await press(page, "Studies");
     expect(await page.getByRole("textbox", { name: "High of Supply.run" }).inputValue()).toBe("22");
     expect(await page.getByRole("textbox", { name: "Seed", exact: true }).inputValue()).toBe("7");
+    expect(await page.textContent(".title-block")).not.toMatch(/spread|vary/i);
     await fill(page, "Seed", "seven");
     await press(page, "Spread");
     expect(await verdict(page)).toBe('Seed: "seven" is not a number; write it alone, without a unit.');

@@ -35,7 +35,7 @@ export function spreadSettling({ name, unit, convergence, least, most }: ResultS
     return sheet({
       title,
       says: say`After ${last.trials} trials P50 is ${withUnitOf(last.p50, unit)} and P80 ${withUnitOf(last.p80, unit)}, with a standard error of ${error}. After ${convergence[0]?.trials ?? 0} trials they were ${brief(convergence[0]?.p50 ?? 0)} and ${brief(convergence[0]?.p80 ?? 0)}.`,
-      height: bottom + 50,
+      height: bottom + 64,
       content: [
         leftAxis({ scale: y, at: leftmost, to: right, says: unit === "1" ? "" : unit, ticks: 4 }),
         bottomAxis({ scale: x, at: bottom, to: bottom - 3, says: say`trials`, ticks: 5 }),
@@ -51,9 +51,8 @@ export function spreadSettling({ name, unit, convergence, least, most }: ResultS
         ...line(({ p80 }) => p80).map((at) => circle(at, 1.8, { fill: "currentColor" })),
         text({ x: right + 6, y: y(last.p80) + 4 }, "P80"),
         text({ x: right + 6, y: y(last.p50) + 4 }, "P50"),
-        text({ x: 4, y: bottom + 44 }, say`band: two standard errors of P80 from the batches; now ±${error} is one`, {
-          fill: soft,
-        }),
+        text({ x: 4, y: bottom + 44 }, say`band: two standard errors of P80, from the batches`, { fill: soft }),
+        text({ x: 4, y: bottom + 58 }, say`one is now ±${error}`, { fill: soft }),
       ],
     });
   });

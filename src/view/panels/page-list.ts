@@ -48,6 +48,18 @@ function proofState(live: LiveNotebook, page: Page): TemplateResult | typeof not
     : html`<small class="holds">${ringMark} ${say`${agree} of ${agree} agree`}</small>`;
 }
 
+/** Scrolls the list, and nothing else, so far that the page that is shown can be seen in it. */
+export function showInList(root: ParentNode): void {
+  const shown = root.querySelector<HTMLElement>(".pages [aria-current]");
+  const list = shown?.closest<HTMLElement>(".pages");
+  if (!shown || !list) return;
+  const [own, around] = [shown.getBoundingClientRect(), list.getBoundingClientRect()];
+  // Half a line more, so that it does not stand in the fading edge.
+  const beyond = shown.offsetHeight / 2;
+  if (own.bottom > around.bottom) list.scrollTop += own.bottom - around.bottom + beyond;
+  else if (own.top < around.top) list.scrollTop -= around.top - own.top + beyond;
+}
+
 /** The pages in the order of the job, each with how its checks stand for every option. */
 export function pageList(
   desk: Desk,

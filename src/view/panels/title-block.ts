@@ -37,8 +37,8 @@ function unitsText(notebook: Notebook): string {
 /** The block at the foot of a drawing: what job, which revision, by which rules. */
 export function titleBlock(notebook: Notebook): TemplateResult {
   const { about } = notebook;
-  // Units have a place of their own; what is released to trainees is the trainer's to see.
-  const { units: _, released: __, ...others } = about.settings ?? {};
+  // Units have a place of their own, how inputs spread stands in the studies; what is released is the trainer's to see.
+  const { units: _, released: __, spread: ___, ...others } = about.settings ?? {};
   const settings = Object.entries(others).map(([name, value]) => cell(spoken(name), settingText(value)));
   return html`<dl class="title-block">
     ${cell(say`job`, about.title)} ${cell(say`revision`, about.revision)} ${cell(say`date`, about.date)}

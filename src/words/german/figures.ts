@@ -290,8 +290,8 @@ export const figures: Catalogue = {
   "After {0} trials P50 is {1} and P80 {2}, with a standard error of {3}. After {4} trials they were {5} and {6}.":
     "Nach {0} Durchgängen ist P50 {1} und P80 {2}, mit einem Standardfehler von {3}. Nach {4} Durchgängen waren es {5} und {6}.",
   trials: "Durchgänge",
-  "band: two standard errors of P80 from the batches; now ±{0} is one":
-    "Band: zwei Standardfehler von P80 aus den Teilen; jetzt ist ±{0} einer",
+  "band: two standard errors of P80, from the batches": "Band: zwei Standardfehler von P80, aus den Teilen",
+  "one is now ±{0}": "einer ist jetzt ±{0}",
   "{0} over {1} and {2}": "{0} über {1} und {2}",
   "{0} from {1} to {2},": "{0} von {1} bis {2},",
   "{0} from {1} to {2} across,": "{0} von {1} bis {2} waagerecht,",
