@@ -30,6 +30,14 @@ interface Only {
 
 async function check(page: Page, only: Only, cells: boolean): Promise<string[]> {
   if (!(await page.evaluate(() => "axe" in window))) await page.evaluate(axe.source);
+  await page.evaluate(() =>
+    Promise.allSettled(
+      document
+        .getAnimations()
+        .filter((one) => one instanceof CSSTransition)
+        .map(({ finished }) => finished),
+    ),
+  );
   await page.evaluate(markLooks);
   const without = cells ? "#cells [data-alike]" : "#cells";
   return page.evaluate(
