@@ -1,6 +1,8 @@
 import { displayNumber } from "../notebook/display";
 import { finish } from "../study/carry-out";
-import { percentiles, type ResultSpread, type SpreadAnswer, spread, type VariedInput } from "../study/spread/spread";
+import { convergenceOf } from "../study/spread/convergence";
+import { type SpreadAnswer, spread, type VariedInput } from "../study/spread/spread";
+import { percentiles, type ResultSpread } from "../study/spread/summary";
 import { isCommon, isSeed, isTrials, mostTrials, type StoredSpread, storedSpread } from "../study/stored";
 import { inputsNamed, variedInputs } from "../study/varied";
 import { varyAdvice } from "../study/vary";
@@ -67,14 +69,14 @@ function spreadText(answer: SpreadAnswer, open: OpenStudy, varied: readonly Vari
     typeof now[i] === "number" ? displayNumber(now[i]) : "",
     ...one.percentiles.map((value) => (Number.isNaN(value) ? "" : displayNumber(value))),
     one.chance === undefined ? "" : percent(one.chance),
-    `±${displayNumber(Number((one.convergence.at(-1)?.error80 ?? 0).toPrecision(2)))}`,
+    `±${displayNumber(Number(one.error80.toPrecision(2)))}`,
     one.lost === 0 ? "" : `${one.lost} trials without a result`,
   ];
   const rows = results.flatMap((one, i) =>
-    one.most > one.least || (one.lost > 0 && one.sorted.length > 0) ? [line(one, i)] : [],
+    one.most > one.least || (one.lost > 0 && one.lost < trials) ? [line(one, i)] : [],
   );
   const steady = results.filter(({ most, least, lost }) => most === least && lost === 0).map(({ name }) => name);
-  const silent = results.filter(({ sorted }) => sorted.length === 0).map(({ name }) => name);
+  const silent = results.filter(({ lost }) => lost === trials).map(({ name }) => name);
   const names = varied.map(({ input }) => open.subject.inputs[input]?.name ?? "");
   return [
     `${open.option}: ${trials} trials, seed ${seed}, common cause ${common}; varied ${listWords(names)}.`,
@@ -105,7 +107,7 @@ export function spreadOut(output: Output, args: readonly string[], wishes: Sprea
   const varied = variedFrom(open, stored, wishes.vary);
   const answer = finish(spread(open.subject, open.runner, { ...settings, varied }));
   if (wishes.json) {
-    const results = answer.results.map(({ sorted: _, ...one }) => one);
+    const results = answer.results.map(({ values, ...one }) => ({ ...one, convergence: convergenceOf({ values }) }));
     output.write(`${JSON.stringify({ ...answer, results }, undefined, 2)}\n`);
     return;
   }

@@ -36,12 +36,18 @@ function studyOf({ subject, sheets, runner }: Open, asked: Asked): Study<AnyAnsw
   }
 }
 
+/** Millions of numbers are handed over, since copying them would take as long as drawing them. */
+const bulkOf = (answer: AnyAnswer): ArrayBuffer[] =>
+  "allHold" in answer ? answer.results.map(({ values }) => values.buffer as ArrayBuffer) : [];
+
 /**
  * The worker's side of a talk about studies, without the worker: takes requests, hands replies to `post`.
  *
  * Studies run side by side in small steps, so that a stop is heard while one of them runs.
  */
-export function answering(post: (reply: StudyReply) => void): (request: StudyRequest) => void {
+export function answering(
+  post: (reply: StudyReply, handedOver?: ArrayBuffer[]) => void,
+): (request: StudyRequest) => void {
   let open: Open | undefined;
   const running = new Map<number, AbortController>();
 
@@ -52,7 +58,8 @@ export function answering(post: (reply: StudyReply) => void): (request: StudyReq
       if (!open) throw new Error(say`Nothing can be asked before the notebook is there; send it first.`);
       const study = studyOf(open, asked);
       const progress = (one: { readonly done: number; readonly of: number }) => post({ kind: "progress", ask, ...one });
-      post({ kind: "answer", ask, answer: await carryOut(study, { signal: stop.signal, progress }) });
+      const answer = await carryOut(study, { signal: stop.signal, progress });
+      post({ kind: "answer", ask, answer }, bulkOf(answer));
     } catch (cause) {
       if (stop.signal.aborted) post({ kind: "stopped", ask });
       else post({ kind: "refused", ask, sentence: cause instanceof Error ? cause.message : String(cause) });

@@ -26,6 +26,18 @@ export function finish<Answer>(study: Study<Answer>): Answer {
   }
 }
 
+/** Lets messages in. Timers that follow one another are held up by 4 ms each in browsers; a message is not. */
+function pause(): Promise<void> {
+  const { port1, port2 } = new MessageChannel();
+  return new Promise((resume) => {
+    port1.onmessage = () => {
+      port1.close();
+      resume();
+    };
+    port2.postMessage(undefined);
+  });
+}
+
 /**
  * Does the steps with pauses between them.
  *
@@ -40,7 +52,7 @@ export async function carryOut<Answer>(study: Study<Answer>, wishes: CarryOutWis
     if (step.done) return step.value;
     if (performance.now() - began < pauseAfter) continue;
     progress?.(step.value);
-    await new Promise<void>((resume) => setTimeout(resume, 0));
+    await pause();
     began = performance.now();
   }
 }

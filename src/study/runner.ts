@@ -13,6 +13,8 @@ export interface Runner {
   readonly why: string | undefined;
   /** Results in the order of the chain; NaN for an error. */
   readonly run: (inputs: readonly Plain[]) => Plain[];
+  /** The same, numbers alone: NaN also for a text, a flag or a blank. */
+  readonly runNumbers: (inputs: readonly Plain[], into: Float64Array) => void;
   /** The same with the engine's own words for an error. */
   readonly explain: (inputs: readonly Plain[]) => CellValue[];
   readonly close: () => void;
@@ -31,6 +33,8 @@ const plainValue = (value: CellValue): Plain => {
       return Number.NaN;
   }
 };
+
+const numberOf = (value: Plain): number => (typeof value === "number" ? value : Number.NaN);
 
 /** A chain calculated by an engine of its own, built when it is first needed. */
 class EngineRun {
@@ -82,7 +86,9 @@ export function runnerOf(chain: Chain, sheets: readonly SheetTexts[], inputKinds
   const close = () => byEngine.close();
   const kernel = kernelOf(chain, inputKinds);
   if (kernel instanceof KernelRefusal) {
-    return { by: "engine", why: kernel.message, run: (inputs) => explain(inputs).map(plainValue), explain, close };
+    const run = (inputs: readonly Plain[]) => explain(inputs).map(plainValue);
+    const runNumbers = (inputs: readonly Plain[], into: Float64Array) => into.set(run(inputs).map(numberOf));
+    return { by: "engine", why: kernel.message, run, runNumbers, explain, close };
   }
   const run = (inputs: readonly Plain[]): Plain[] => {
     try {
@@ -92,5 +98,13 @@ export function runnerOf(chain: Chain, sheets: readonly SheetTexts[], inputKinds
       throw cause;
     }
   };
-  return { by: kernel.variant, why: undefined, run, explain, close };
+  const runNumbers = (inputs: readonly Plain[], into: Float64Array): void => {
+    try {
+      kernel.runNumbers(inputs, into);
+    } catch (cause) {
+      if (!(cause instanceof Beyond)) throw cause;
+      into.set(explain(inputs).map(plainValue).map(numberOf));
+    }
+  };
+  return { by: kernel.variant, why: undefined, run, runNumbers, explain, close };
 }

@@ -41,14 +41,14 @@ export function movesSentence({ result, unit, moves, still }: MovesAnswer): stri
 }
 
 /** What a spread comes to, for its first result and for the checks together. */
-export function spreadSentence({ results, allHold }: SpreadAnswer): string {
+export function spreadSentence({ results, trials, allHold }: SpreadAnswer): string {
   const [first] = results;
   const checks = results.filter(({ isCheck }) => isCheck).length;
   const held =
     allHold === undefined
       ? ""
       : say` ${checks === 1 ? say`The check holds` : say`All ${checks} checks hold`} in ${percentWords(allHold)} of the trials.`;
-  if (!first || first.sorted.length === 0)
+  if (!first || first.lost === trials)
     return say`${first?.name ?? say`The result`} has a number in none of the trials.${held}`;
   const [p10 = 0, p50 = 0, p80 = 0] = first.percentiles;
   const says = (value: number) => {

@@ -8,7 +8,7 @@ import type { StudyRequest } from "./messages";
 
 const answering = speakAs(self.name)
   .then(() => import("./answering"))
-  .then((one) => one.answering((reply) => postMessage(reply)));
+  .then((one) => one.answering((reply, handedOver = []) => postMessage(reply, { transfer: handedOver })));
 
 addEventListener("message", async ({ data }: MessageEvent<StudyRequest>) => {
   const answer = await answering;

@@ -50,7 +50,7 @@ it("answers every study across the line, by a kernel compiled from text", async 
   });
   expect(grid.results).toHaveLength(21);
   const spread = await client.ask("spread", { varied: [{ input: run, shape }], trials: 100, common: 0, seed: 1 });
-  expect(spread.results[0]?.sorted).toHaveLength(100);
+  expect(spread.results[0]?.values).toHaveLength(100);
 });
 
 it("stops a study that runs, and goes on answering", async () => {

@@ -1,5 +1,6 @@
 import { withinRange } from "../../study/sentences";
-import { percentiles, type ResultSpread } from "../../study/spread/spread";
+import { rising } from "../../study/spread/convergence";
+import { percentiles, type ResultSpread } from "../../study/spread/summary";
 import { say } from "../../words/say";
 import { bottomAxis, roundScale } from "../draw/axis";
 import { cut, short, soft } from "../draw/ink";
@@ -26,7 +27,8 @@ function below(sorted: Float64Array, limit: number): number {
 
 /** How often a result comes out where, with P10 to P90 on its scale; the rare ends past 0.5 % are not drawn out. */
 export function resultSpread(result: ResultSpread): Figure {
-  const { name, unit, sorted } = result;
+  const { name, unit } = result;
+  const sorted = rising(result.values);
   const title = say`How ${name} spreads`;
   return figure(title, () => {
     need({ trials_with_a_number: sorted.length }, { trials_with_a_number: [2, 1e7] });

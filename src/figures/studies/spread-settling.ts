@@ -1,4 +1,5 @@
-import type { ResultSpread } from "../../study/spread/spread";
+import { convergenceOf } from "../../study/spread/convergence";
+import type { ResultSpread } from "../../study/spread/summary";
 import { say } from "../../words/say";
 import { bottomAxis, leftAxis, roundScale } from "../draw/axis";
 import { cut, soft } from "../draw/ink";
@@ -10,7 +11,9 @@ import { need } from "../need";
 import { brief, withUnitOf } from "./brief";
 
 /** P50 and P80 as the trials add up, the P80 with the band of two standard errors: whether more trials would say more. */
-export function spreadSettling({ name, unit, convergence, least, most }: ResultSpread): Figure {
+export function spreadSettling(result: ResultSpread): Figure {
+  const { name, unit, least, most } = result;
+  const convergence = convergenceOf(result);
   const title = say`How ${name} settles with the trials`;
   return figure(title, () => {
     need({ batches: convergence.length, range: most - least }, { batches: [2, 1000], range: [1e-300, 1e300] });

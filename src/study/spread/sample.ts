@@ -21,7 +21,8 @@ export function randomOf(seed: number): Random {
 
 /** One share out of each of `count` equal parts of 0 to 1, in random order. */
 function onePerPart(count: number, random: Random): Float64Array {
-  const shares = Float64Array.from({ length: count }, (_, i) => (i + random.share()) / count);
+  const shares = new Float64Array(count);
+  for (let i = 0; i < count; i++) shares[i] = (i + random.share()) / count;
   for (let i = count - 1; i > 0; i--) {
     const k = random.below(i + 1);
     const kept = shares[i] as number;
@@ -53,9 +54,10 @@ export function shares(count: number, turns: readonly number[], common: CommonCa
   return own.map((part, i) => {
     const turn = turns[i] ?? 0;
     if (turn === 0) return part;
-    return part.map((share, k) => {
-      const alone = apart === 0 ? 0 : apart * normalAt(inside(share));
-      return inside(normalShare(turn * together * (cause[k] as number) + alone));
-    });
+    for (let k = 0; k < count; k++) {
+      const alone = apart === 0 ? 0 : apart * normalAt(inside(part[k] as number));
+      part[k] = inside(normalShare(turn * together * (cause[k] as number) + alone));
+    }
+    return part;
   });
 }

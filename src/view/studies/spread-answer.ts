@@ -2,7 +2,8 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { resultSpread } from "../../figures/studies/result-spread";
 import { spreadSettling } from "../../figures/studies/spread-settling";
 import { percentWords } from "../../study/sentences";
-import { percentiles, type ResultSpread, type SpreadAnswer } from "../../study/spread/spread";
+import type { SpreadAnswer } from "../../study/spread/spread";
+import { percentiles, type ResultSpread } from "../../study/spread/summary";
 import { say } from "../../words/say";
 import { numberText } from "../shown/number-text";
 import { unitText } from "../shown/unit-text";
@@ -27,7 +28,7 @@ export function spreadTable(answer: SpreadAnswer, { shown: drawn, draw, open }: 
     <th scope="row">${one.quantity} <span class="soft">${one.name}${one.isCheck || one.unit === "1" ? nothing : `, ${unitText(one.unit)}`}</span></th>
     ${one.percentiles.map((figure) => html`<td class="right">${value(figure)}</td>`)}
     <td class="right">${one.chance === undefined ? "" : percentWords(one.chance)}</td>
-    <td class="right">±${value(Number((one.convergence.at(-1)?.error80 ?? 0).toPrecision(2)))}</td>
+    <td class="right">±${value(Number(one.error80.toPrecision(2)))}</td>
     <td>${one.lost > 0 ? say`${one.lost} trials without a result` : nothing}<button type="button" aria-pressed=${i === drawn} aria-label=${say`Draw ${one.name}`} @click=${() => draw(i)}>${say`Draw`}</button></td>
   </tr>`;
   return html`${

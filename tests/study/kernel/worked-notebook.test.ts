@@ -37,12 +37,16 @@ function compare(
   const random = seeded(2027);
   const given = Array.from({ length: sets }, () => randomInputs(random, notebook, chain, how));
   const kernels = (["text", "closures"] as const).map((variant) => compileKernel(chain, variant, kindsIn(given)));
+  const numbers = new Float64Array(chain.wanted.length);
   let [same, errors, beyond] = [0, 0, 0];
   for (const values of given) {
     const expected = byEngine(engine, chain, values);
     for (const kernel of kernels) {
       try {
-        kernel.run(values).forEach((value, i) => {
+        const found = kernel.run(values);
+        kernel.runNumbers(values, numbers);
+        expect(numbers).toEqual(Float64Array.from(found, (one) => (typeof one === "number" ? one : Number.NaN)));
+        found.forEach((value, i) => {
           if (!Object.is(value, expected[i])) {
             const { name } = chain.wanted[i] ?? {};
             expect({ variant: kernel.variant, name, value }).toEqual({

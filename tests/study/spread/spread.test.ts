@@ -1,8 +1,10 @@
 import normalQuantile from "@stdlib/stats-base-dists-normal-quantile";
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { carryOut, finish } from "../../../src/study/carry-out";
+import { convergenceOf } from "../../../src/study/spread/convergence";
 import { normalAt, normalShare } from "../../../src/study/spread/normal";
-import { percentile } from "../../../src/study/spread/percentile";
+import { Percentiles, percentile } from "../../../src/study/spread/percentile";
 import { randomOf, shares } from "../../../src/study/spread/sample";
 import { type Shape, valueAt } from "../../../src/study/spread/shape";
 import { type SpreadQuestion, spread } from "../../../src/study/spread/spread";
@@ -115,7 +117,7 @@ describe("the spread of one input", () => {
 
 describe("trials", () => {
   it("are the same for the same seed, and others for another", () => {
-    const run = (seed: number) => [...spreadOf(lineShapes, { seed, trials: 200, common: 0.3 }).sorted];
+    const run = (seed: number) => [...spreadOf(lineShapes, { seed, trials: 200, common: 0.3 }).values];
     expect(run(1)).toEqual(run(1));
     expect(run(1)).not.toEqual(run(2));
   });
@@ -148,11 +150,13 @@ describe("trials", () => {
   });
 
   it("show how the figures settle, batch by batch", () => {
-    const { convergence, p80 } = spreadOf(lineShapes);
+    const { values, error80, p80 } = spreadOf(lineShapes);
+    const convergence = convergenceOf({ values });
     expect(convergence.map(({ trials }) => trials)).toEqual([...Array(10).keys()].map((i) => 1000 * (i + 1)));
     expect(convergence[0]?.error80).toBeNaN();
     expect(convergence.at(-1)?.p80).toBe(p80);
-    expect(convergence.at(-1)?.error80).toBeLessThan(12);
+    expect(convergence.at(-1)?.error80).toBe(error80);
+    expect(error80).toBeLessThan(12);
   });
 
   it("can be stopped, and say how far they are", async () => {
@@ -192,6 +196,13 @@ describe("the normal distribution", () => {
     }
   });
 
+  it("has the shares whose quantiles an independent library (stdlib) gives, to 13 digits of a share", () => {
+    const density = (x: number) => Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
+    for (let x = -6; x <= 6; x += 0.0173) {
+      expect(Math.abs(normalQuantile(normalShare(x), 0, 1) - x) * density(x), String(x)).toBeLessThan(1e-13);
+    }
+  });
+
   it("has shares that belong to its quantiles, and 0.975002 below 1.96 (table value)", () => {
     expect(normalShare(1.96)).toBeCloseTo(0.975002, 6);
     expect(normalShare(0)).toBe(0.5);
@@ -208,4 +219,25 @@ it("percentiles lie on straight lines between the sorted values (definition 7 of
   expect(percentile([1, 2, 4, 8], 0.5)).toBe(3);
   expect(percentile([1, 2, 4, 8], 0.9)).toBeCloseTo(6.8, 12);
   expect(percentile([], 0.5)).toBeNaN();
+});
+
+it("percentiles of numbers in any order are those of the sorted ones, bit for bit", () => {
+  const shares = [0, 0.1, 0.5, 0.8, 0.9, 1];
+  const room = new Percentiles(600);
+  const ends = fc.constantFrom(0, 1, -1, 1e308, -1e308, 5e-324);
+  const numbers = fc.oneof(
+    fc.array(fc.double({ noNaN: true, noDefaultInfinity: true, min: -1, max: 1 }), { minLength: 1, maxLength: 600 }),
+    fc.array(fc.oneof(fc.integer({ min: 0, max: 5 }), ends), { minLength: 100, maxLength: 600 }),
+    fc.array(fc.double({ noNaN: true }), { minLength: 100, maxLength: 600 }),
+  );
+  fc.assert(
+    fc.property(numbers, (some) => {
+      // Noughts of both signs are alike to a result.
+      const values = Float64Array.from(some, (one) => one + 0);
+      const sorted = values.slice().sort();
+      expect(room.of(values, shares)).toEqual(shares.map((share) => percentile(sorted, share)));
+    }),
+    { numRuns: 300, seed: 5 },
+  );
+  expect(room.of(new Float64Array(), shares)).toEqual(shares.map(() => Number.NaN));
 });

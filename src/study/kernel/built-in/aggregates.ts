@@ -70,6 +70,15 @@ const asTheyStand =
   ({ args }, { part }) =>
     help(name, [list(args.flatMap((arg) => itemsOf(part(arg))))], kinds.number);
 
+/** Cells that are never blank, such as the results of formulas, need not be looked at every time. */
+const blanks: Lowering = ({ args }, { part }) => {
+  const items = args.flatMap((arg) => itemsOf(part(arg)));
+  const always = items.filter((item) => item.op === "plain" && item.value === null).length;
+  const perhaps = items.filter((item) => item.op !== "plain" && (item.kinds & kinds.blank) !== 0);
+  if (perhaps.length === 0) return plain(always);
+  return sign("+", plain(always), help("blanksOf", [list(perhaps)], kinds.number));
+};
+
 const criterionParts = /^(<=|>=|<>|<|>|=)?([^<>=]*)$/;
 
 const countIf: Lowering = ({ args }, { part }) => {
@@ -107,7 +116,7 @@ export const aggregateFunctions: Readonly<Record<string, Lowering>> = {
   COLUMNS: lines((_, columns) => columns),
   COUNT: grouped(count),
   COUNTA: asTheyStand("filledOf"),
-  COUNTBLANK: asTheyStand("blanksOf"),
+  COUNTBLANK: blanks,
   COUNTIF: countIf,
   MAX: grouped((all) => extreme("max", all)),
   MIN: grouped((all) => extreme("min", all)),
