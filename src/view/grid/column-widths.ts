@@ -7,8 +7,6 @@ type LookAt = (row: number, column: number) => Look;
 /** Rows past this many do not widen a column. */
 const mostRows = 500;
 const lineHeight = 18;
-/** Lines of a key or a basis that are shown. */
-const mostBeside = 2;
 /** Padding of a row and its line. */
 const around = 7;
 
@@ -34,11 +32,27 @@ function natural(page: Page, column: number, look: LookAt, counts: (one: Look) =
   return width;
 }
 
+/** Texts no longer than this are words, not sentences. */
+const longestWords = 24;
+
 /** Whether most of what an option column holds is sentences. */
 function isWordy(page: Page, column: number, look: LookAt): boolean {
   const rows = page.rows.map((_, row) => row).filter((row) => row > 0 && look(row, column).text !== "");
-  return rows.filter((row) => look(row, column).isWrapped).length > rows.length / 2;
+  const isSentence = ({ isWrapped, text }: Look) => isWrapped === true && text.length > longestWords;
+  return rows.filter((row) => isSentence(look(row, column))).length > rows.length / 2;
 }
+
+/** Width that the longest word of the keys asks for: a key may run on below after each of its words. */
+const longestKeyWord = (page: Page): number =>
+  Math.ceil(
+    Math.max(
+      0,
+      ...page.rows
+        .slice(1, mostRows)
+        .flatMap((cells) => (cells[lead.key] ?? "").split(/(?<=_)/))
+        .map((text) => lookWidth({ shape: "key", text })),
+    ),
+  );
 
 /** A verdict is never cut short; other words may wrap. */
 const leastOption = (page: Page, column: number, look: LookAt): number =>
@@ -50,23 +64,29 @@ const leastOption = (page: Page, column: number, look: LookAt): number =>
   );
 
 function optionPageRange(page: Page, column: number, look: LookAt, room: number): Range {
-  const isNarrow = room < 620;
+  const isNarrow = room < 780;
   const width = natural(page, column, look);
   switch (column) {
     case lead.quantity:
       return range(isNarrow ? 150 : 176, width, isNarrow ? 210 : 290);
     case lead.key:
       // Whole words where there is room for them; three options come first.
-      return range(room < 780 ? 60 : 76, width, 84);
+      return range(Math.min(104, Math.max(84, longestKeyWord(page))), width, 124);
     case lead.unit:
-      return range(56, width, 78);
+      return range(Math.min(66, Math.max(56, Math.ceil(width))), width, 78);
     case lead.basis:
-      return range(70, width, 220);
+      return isNarrow ? range(48, width, 80) : range(70, width, 180);
     default:
       return isWordy(page, column, look)
         ? { least: 220, wanted: 300 }
         : range(leastOption(page, column, look), width, 150);
   }
+}
+
+/** Options are compared: none is narrower than another. */
+function alike(options: readonly Range[]): readonly Range[] {
+  const [least, wanted] = [Math.max(...options.map((one) => one.least)), Math.max(...options.map((one) => one.wanted))];
+  return options.map(() => ({ least, wanted }));
 }
 
 /** Each column as wide as it wants to be, or less in the same measure, down to what it needs. */
@@ -86,10 +106,8 @@ function fitted(ranges: readonly Range[], room: number): number[] {
 export function columnWidths(page: Page, look: LookAt, room: number): number[] {
   const columns = Array.from({ length: page.rows[0]?.length ?? 0 }, (_, column) => column);
   if (isOptionPage(page)) {
-    const widths = fitted(
-      columns.map((column) => optionPageRange(page, column, look, room)),
-      room,
-    );
+    const ranges = columns.map((column) => optionPageRange(page, column, look, room));
+    const widths = fitted([...ranges.slice(0, firstOption), ...alike(ranges.slice(firstOption))], room);
     const left = room - widths.reduce((sum, width) => sum + width, 0);
     const share = Math.min(30, Math.floor(left / Math.max(1, widths.length - firstOption)));
     return widths.map((width, column) => (column >= firstOption && share > 0 ? width + share : width));
@@ -117,9 +135,9 @@ export function frozenColumns(page: Page, widths: readonly number[], room: numbe
 export function rowHeight(page: Page, row: number, look: LookAt, widths: readonly number[]): number {
   const lines = (page.rows[row] ?? []).map((_, column) => {
     const one = look(row, column);
-    const lines = one.isWrapped ? linesOf(one, widths[column] ?? 90) : 1;
-    // What stands beside a number makes it no taller than this; the rest is read in the line above the cells.
-    return one.shape === "key" || one.shape === "basis" ? Math.min(mostBeside, lines) : lines;
+    // What stands beside a number makes its row no taller; all of it is read in the line above the cells.
+    const isBeside = one.shape === "key" || one.shape === "basis";
+    return one.isWrapped && !isBeside ? linesOf(one, widths[column] ?? 90) : 1;
   });
   return Math.min(10, Math.max(1, ...lines)) * lineHeight + around;
 }

@@ -127,7 +127,8 @@ export class LayOut {
   marks(row: number, column: number): string {
     const line = this.line(row);
     const laid = this.laid(row, column).map(({ kind }) => ` ${kind}`);
-    return laid.join("") + (this.isCut(line, column) ? " cut" : "");
+    const isLow = this.height(row) <= usualHeight;
+    return laid.join("") + (this.isCut(line, column) ? " cut" : "") + (isLow ? " low" : "");
   }
 
   private isCut(line: number, column: number): boolean {

@@ -52,17 +52,18 @@ export const lookWidth = (look: Look): number => textWidth(look.text, fonts[look
 
 /** How many lines a text takes in a column of so many px. */
 export function linesOf(look: Look, width: number): number {
-  const room = width - sides - extra(look);
+  const room = width - sides;
   const font = fonts[look.shape] ?? sans;
   const space = look.shape === "key" ? 0 : textWidth(" ", font);
   let lines = 1;
-  let filled = 0;
+  // A mark stands before the first word.
+  let filled = extra(look);
   for (const word of look.text.split(look.shape === "key" ? /(?<=_)/ : /\s+/)) {
     const own = textWidth(word, font);
     if (filled > 0 && filled + space + own > room) {
       lines++;
       filled = own;
-    } else filled += (filled > 0 ? space : 0) + own;
+    } else filled += (filled > extra(look) ? space : 0) + own;
     while (filled > room && room > 0) {
       lines++;
       filled -= room;

@@ -9,15 +9,16 @@ import { cellLink } from "./cell-link";
 /** With more options than this, those that hold are counted in one line. */
 const mostLines = 6;
 
-/** More failing checks than this are counted at the end of the sentence. */
-const mostLinks = 5;
+/** More failing checks than this are counted at the end of the sentence; of open ones fewer say what is to be done. */
+const mostShort = 5;
+const mostOpen = 3;
 
-const list = (checks: readonly Check[], part: (check: Check) => TemplateResult): TemplateResult =>
+const list = (checks: readonly Check[], most: number, part: (check: Check) => TemplateResult): TemplateResult =>
   html`${checks
-    .slice(0, mostLinks)
+    .slice(0, most)
     .map(
       (check, i) => html`${i > 0 ? ", " : ""}${part(check)}`,
-    )}${checks.length > mostLinks ? say`, and ${countWord(checks.length - mostLinks)} more` : ""}`;
+    )}${checks.length > most ? say`, and ${countWord(checks.length - most)} more` : ""}`;
 
 /** `one falls short`, `two fall short`. */
 const shortCount = (count: number): string =>
@@ -29,7 +30,7 @@ const lowerFirst = (text: string): string =>
 function link(check: Check, words: string, select: (check: Check) => void): TemplateResult {
   const { page, row, column, quantity } = check;
   const part = cellLink(page.name, { row, column }, lowerFirst(quantity), () => select(check));
-  return html`${part}${words.startsWith(",") ? "" : " "}${words}`;
+  return html`${part}${words === "" || words.startsWith(",") ? "" : " "}${words}`;
 }
 
 /** The check with the least to spare; one that can only hold or not has 0 and says nothing about how near it is. */
@@ -52,12 +53,20 @@ function sentence({ checks, short, open }: OptionStanding, select: (check: Check
   const shortWords =
     short.length === 0
       ? nothing
-      : html`<span class="short">${cornerMark} ${shortCount(short.length)}: ${list(short, (check) => link(check, outcomeAmount(check.outcome), select))}</span>`;
-  const openWords =
-    open.length === 0
-      ? nothing
-      : html`<span class="open">${openMark} ${say`${countWord(open.length)} open`}: ${list(open, (check) => link(check, `(${outcomeAmount(check.outcome)})`, select))}</span>`;
-  return html`${shortWords} ${openWords}`;
+      : html`<span class="short">${cornerMark} ${shortCount(short.length)}: ${list(short, mostShort, (check) => link(check, outcomeAmount(check.outcome), select))}</span>`;
+  return html`${shortWords} ${open.length === 0 ? nothing : openWords(open, select)}`;
+}
+
+/** What is open, and why: once where the reason is the same for all. */
+function openWords(open: readonly Check[], select: (check: Check) => void): TemplateResult {
+  const reasons = [...new Set(open.map(({ outcome }) => outcomeAmount(outcome)))];
+  const count = countWord(open.length);
+  const [reason = ""] = reasons;
+  const isShared = open.length > 1 && reasons.length === 1;
+  const words = isShared ? say`${count} open, ${reason}` : say`${count} open`;
+  return html`<span class="open">${openMark} ${words}: ${list(open, mostOpen, (check) =>
+    link(check, isShared ? "" : `(${outcomeAmount(check.outcome)})`, select),
+  )}</span>`;
 }
 
 /** What the page comes to: one sentence an option, its parts leading to their rows. */

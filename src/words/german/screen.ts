@@ -175,6 +175,7 @@ export const screen: Catalogue = {
   "{0} falls short": "{0} verfehlt",
   "{0} fall short": "{0} verfehlt",
   "{0} open": "{0} offen",
+  "{0} open, {1}": "{0} offen, {1}",
   "all hold": "alle erfüllt",
   "{0} of {1} differ": "{0} von {1} weichen ab",
   "{0} of {1} agree": "{0} von {1} stimmen",
