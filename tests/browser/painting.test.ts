@@ -9,12 +9,15 @@ beforeAll(async () => {
 });
 afterAll(() => place.close());
 
-/** What the cells in sight show and say, by place: shape, text, words on hovering; not what the selection adds. */
+/**
+ * What the cells in sight show and say, by place: shape, text, words on hovering; not what the selection adds, nor
+ * whether the row has one line, since an edit leaves the columns as wide as they were and a whole drawing does not.
+ */
 const shown = async (page: Page): Promise<ReadonlyMap<string, string>> =>
   new Map(
     await page.evaluate(() =>
       [...document.querySelectorAll<HTMLElement>("#cells .ht_master td")].map((td): [string, string] => {
-        const classes = [...td.classList].filter((name) => !/^(area|current|highlight|ht)/.test(name)).sort();
+        const classes = [...td.classList].filter((name) => !/^(area|current|highlight|ht|low$)/.test(name)).sort();
         const place = `${td.parentElement?.getAttribute("aria-rowindex")} ${td.getAttribute("aria-colindex")}`;
         return [place, `${classes.join(" ")} | ${td.textContent} | ${td.title} | ${td.getAttribute("aria-invalid")}`];
       }),
