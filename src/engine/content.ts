@@ -2,8 +2,8 @@
  * How a cell's text is understood. The rules are ours, not the engine's, so that a file means the same
  * wherever it is opened.
  *
- * Formula: begins with `=`. Number: plain decimal with a point, at most 15 significant digits, no leading
- * zeros (`007` is a name, not seven). Flag: TRUE or FALSE. Anything else is text, dates and `10%` included; a
+ * Formula: begins with `=`. Number: plain decimal with a point, at most 15 significant digits (or those
+ * with which a fraction was printed), no leading zeros (`007` is a name, not seven). Flag: TRUE or FALSE. Anything else is text, dates and `10%` included; a
  * leading apostrophe makes text of the rest.
  */
 export type Content =
@@ -23,8 +23,9 @@ export function plainNumberOf(text: string): number | undefined {
     .replace(/[eE].*$/, "")
     .replace(/[^\d]/g, "")
     .replace(/^0+/, "");
-  if (digits.length > mostDigits) return undefined;
   const value = Number(text);
+  // A calculated number may be printed with more digits; where it is the same number again, none of them is lost.
+  if (digits.length > mostDigits && !(/[.e]/.test(text) && String(value) === text)) return undefined;
   return Number.isFinite(value) ? value + 0 : undefined;
 }
 

@@ -21,7 +21,7 @@ export function exampleFormula(definition: AnyDefinition, given: Readonly<Record
   return `=${definition.name}(${values.map(literal).join(",")})`;
 }
 
-/** A cell keeps numbers of up to fifteen digits; more would be text. */
+/** Digits in which a result is printed; a cell takes as many from anybody. */
 const digits = 15;
 
 function expected(value: number | string | boolean): string {

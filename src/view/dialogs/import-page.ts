@@ -46,7 +46,8 @@ class Import {
     const taken = this.taken();
     const doubtful = this.rows.flat().filter((text) => isDoubtful(text, this.shape.decimal));
     const formulas = this.rows.flat().filter(isFormula);
-    const waits = this.rows.length === 0 || (doubtful.length > 0 && this.doubtful === undefined);
+    const isNothing = this.rows.length > 0 && taken.length === 0;
+    const waits = taken.length === 0 || (doubtful.length > 0 && this.doubtful === undefined);
     const set = (change: () => void) => {
       change();
       this.refusal = "";
@@ -133,12 +134,13 @@ class Import {
             )
           : nothing
       }
-      ${this.rows.length > 0 && !this.asNew ? importChange(taken, desk.page.rows, desk.page.name) : nothing}
+      ${taken.length > 0 && !this.asNew ? importChange(taken, desk.page.rows, desk.page.name) : nothing}
       ${importPreview(taken, this.asNew ? undefined : desk.page.rows)}
       <div class="choices">
         <button type="button" class="main" ?disabled=${waits} @click=${() => this.take(handle)}>${say`Take the table`}</button>
         <button type="button" @click=${handle.close}>${say`Leave it`}</button>
-        ${waits && this.rows.length > 0 ? html`<span class="soft">${say`Say first how the doubtful numbers are meant.`}</span>` : nothing}
+        ${isNothing ? html`<span class="soft">${say`Nothing is left of the table without its first row.`}</span>` : nothing}
+        ${waits && taken.length > 0 ? html`<span class="soft">${say`Say first how the doubtful numbers are meant.`}</span>` : nothing}
       </div>`;
   }
 

@@ -74,6 +74,7 @@ export const dialogs: Catalogue = {
   "it as a formula": "sie als Formel",
   "them as formulas": "sie als Formeln",
   "Take the table": "Tabelle übernehmen",
+  "Nothing is left of the table without its first row.": "Ohne die erste Zeile bleibt von der Tabelle nichts übrig.",
   "Say first how the doubtful numbers are meant.": "Sagen Sie zuerst, wie die zweifelhaften Zahlen gemeint sind.",
   "import of {0}": "Einlesen von {0}",
   "the new page {0}": "die neue Seite {0}",
