@@ -4,7 +4,7 @@ import Handsontable from "handsontable/base";
 import { registerEditor } from "handsontable/editors";
 import { Autofill, ManualColumnResize, registerPlugin } from "handsontable/plugins";
 import type { Change } from "../../notebook/live";
-import type { Page } from "../../notebook/model";
+import { firstOption, type Page } from "../../notebook/model";
 import { anyMissing } from "../../notebook/unfilled";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
@@ -292,8 +292,8 @@ export class Grid {
 
   /**
    * Draws the changed cells that are in sight. A whole row is drawn when its texts changed, since they say what kind
-   * of row it is, and when its numbers have other digits; all rows are while a missing input leaves checks open, for
-   * a check may open or close with its number unchanged.
+   * of row it is, and its options when its numbers have other digits; all rows are while a missing input leaves checks
+   * open, for a check may open or close with its number unchanged.
    */
   private paint(changed: ReadonlyMap<number, readonly number[]>, before: Page): void {
     const { layOut, desk } = this;
@@ -305,8 +305,11 @@ export class Grid {
       const own = changed.get(row);
       if (!own && !isAll) continue;
       const line = layOut.line(row);
-      const isWhole = isAll || before.rows[line] !== layOut.page.rows[line] || layOut.hasOtherDigits(row);
-      const drawn = isWhole ? columns : columns.filter((column) => own?.includes(column));
+      const isWhole = isAll || before.rows[line] !== layOut.page.rows[line];
+      const isDrawn = layOut.hasOtherDigits(row)
+        ? (column: number) => column >= firstOption
+        : (column: number) => own?.includes(column);
+      const drawn = isWhole ? columns : columns.filter(isDrawn);
       for (const column of drawn) this.paintOne(row, column);
     }
   }

@@ -1,6 +1,6 @@
 import { plainNumberOf } from "../../engine/content";
 import type { LiveNotebook } from "../../notebook/live";
-import { firstOption, isOptionPage, type Page } from "../../notebook/model";
+import { firstOption, isOptionPage, type Page, type Row } from "../../notebook/model";
 import { rowEntry } from "../../notebook/row-entry";
 import { usualDecimals } from "./number-text";
 import { rowUnits } from "./row-units";
@@ -8,24 +8,46 @@ import { rowUnits } from "./row-units";
 const typedDecimals = (text: string): number => (/e/i.test(text) ? 0 : (text.split(".")[1]?.length ?? 0));
 
 function ofValues(live: LiveNotebook, page: Page, row: number): number {
-  const numbers = (page.rows[row] ?? []).flatMap((_, column) => {
-    if (column < firstOption) return [];
+  let most = 0;
+  let isWhole = true;
+  for (let column = firstOption; column < (page.rows[row]?.length ?? 0); column++) {
     const value = live.value({ page: page.id, row, column });
-    return value.kind === "number" ? [value.value] : [];
-  });
-  if (numbers.every(Number.isInteger)) return 0;
-  return usualDecimals(Math.max(...numbers.map(Math.abs)));
+    if (value.kind !== "number") continue;
+    isWhole &&= Number.isInteger(value.value);
+    most = Math.max(most, Math.abs(value.value));
+  }
+  return isWhole ? 0 : usualDecimals(most);
+}
+
+interface Typed {
+  /** Digits after the point that were typed, the most of them. */
+  readonly decimals: number;
+  /** Whether no option has a formula or words. */
+  readonly isThroughout: boolean;
+}
+
+/** Rows are never changed in place, and every edit asks for the rows that follow it, most of them as they were. */
+const known = new WeakMap<Row, Typed>();
+
+function typedIn(row: Row): Typed {
+  const before = known.get(row);
+  if (before) return before;
+  const options = row.slice(firstOption);
+  const numbers = options.filter((text) => plainNumberOf(text) !== undefined);
+  const typed = {
+    decimals: Math.max(0, ...numbers.map(typedDecimals)),
+    isThroughout: options.every((text) => text === "" || plainNumberOf(text) !== undefined),
+  };
+  known.set(row, typed);
+  return typed;
 }
 
 /** The same in the row's own unit. */
 function heldDecimals(live: LiveNotebook, page: Page, row: number): number {
-  const options = page.rows[row]?.slice(firstOption) ?? [];
-  const numbers = options.filter((text) => plainNumberOf(text) !== undefined);
-  const typed = Math.max(0, ...numbers.map(typedDecimals));
+  const typed = typedIn(page.rows[row] ?? []);
   const asked = rowEntry(live.notebook, page, row)?.digits;
-  if (asked !== undefined) return Math.max(asked, typed);
-  const isTypedThroughout = options.every((text) => text === "" || plainNumberOf(text) !== undefined);
-  return isTypedThroughout ? typed : Math.max(typed, ofValues(live, page, row));
+  if (asked !== undefined) return Math.max(asked, typed.decimals);
+  return typed.isThroughout ? typed.decimals : Math.max(typed.decimals, ofValues(live, page, row));
 }
 
 /**
