@@ -1,5 +1,6 @@
 import type { MathNode } from "mathjs";
 import { create, parseDependencies } from "mathjs/number";
+import { counted, say } from "../words/say";
 import { type Arithmetic, type Comparison, type Expression, type MathName, mathArity } from "./expression";
 
 const { parse } = create({ ...parseDependencies });
@@ -46,17 +47,17 @@ interface Node {
  */
 export function readExpression(text: string): Expression {
   const refuse = (what: string): never => {
-    throw new Error(`formula "${text}": ${what}`);
+    throw new Error(say`formula "${text}": ${what}`);
   };
 
   const two = (node: Node): [Expression, Expression] => {
     const [left, right] = node.args ?? [];
-    return left && right ? [walk(left), walk(right)] : refuse("needs two sides");
+    return left && right ? [walk(left), walk(right)] : refuse(say`an operator needs two sides`);
   };
 
   const operator = (node: Node): Expression => {
     const name = String(node.fn);
-    if (node.implicit) return refuse("write the product sign *");
+    if (node.implicit) return refuse(say`write the product sign *`);
     const only = node.args?.[0];
     if (name === "unaryMinus" && only) return { kind: "minus", of: walk(only) };
     const sum = arithmetic[name];
@@ -73,15 +74,15 @@ export function readExpression(text: string): Expression {
       const [left, right] = two(node);
       return { kind: "logic", op: name, left, right };
     }
-    return refuse(`${name} is not allowed`);
+    return refuse(say`${name} is not allowed`);
   };
 
   const call = (node: Node): Expression => {
     const name = typeof node.fn === "object" ? node.fn.name : String(node.fn);
-    if (!Object.hasOwn(mathArity, name)) return refuse(`function ${name} is not known`);
+    if (!Object.hasOwn(mathArity, name)) return refuse(say`function ${name} is not known`);
     const args = (node.args ?? []).map(walk);
     const wanted = mathArity[name as MathName];
-    if (args.length !== wanted) return refuse(`${name} takes ${wanted} argument(s), got ${args.length}`);
+    if (args.length !== wanted) return refuse(say`${name} takes ${counted(wanted, "argument")}, got ${args.length}`);
     return { kind: "call", name: name as MathName, args };
   };
 
@@ -90,11 +91,11 @@ export function readExpression(text: string): Expression {
       case "ConstantNode":
         return typeof node.value === "number"
           ? { kind: "number", value: node.value }
-          : refuse(`${String(node.value)} is not a number`);
+          : refuse(say`${String(node.value)} is not a number`);
       case "SymbolNode":
         return { kind: "name", name: node.name ?? "" };
       case "ParenthesisNode":
-        return node.content ? walk(node.content) : refuse("empty brackets");
+        return node.content ? walk(node.content) : refuse(say`brackets with nothing in them`);
       case "OperatorNode":
         return operator(node);
       case "FunctionNode":
@@ -107,9 +108,9 @@ export function readExpression(text: string): Expression {
               then: walk(node.trueExpr),
               otherwise: walk(node.falseExpr),
             }
-          : refuse("half a choice");
+          : refuse(say`a choice needs what holds and what else, as in a > b ? c : d`);
       default:
-        return refuse(`${node.type} is not allowed`);
+        return refuse(say`${node.type} is not allowed`);
     }
   };
 
@@ -117,7 +118,11 @@ export function readExpression(text: string): Expression {
   try {
     tree = parse(text);
   } catch (cause) {
-    return refuse(cause instanceof Error ? cause.message : String(cause));
+    return refuse(
+      cause instanceof Error && "char" in cause && typeof cause.char === "number"
+        ? say`it cannot be read at character ${cause.char}; look for a sign or a bracket too many or too few`
+        : say`it cannot be read; look for a sign or a bracket too many or too few`,
+    );
   }
   return walk(tree as unknown as Node);
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { Arithmetic, Comparison, Expression, MathName } from "./expression";
 import type { Value } from "./value";
 
@@ -61,7 +62,7 @@ export function runnable(expression: Expression, places: Places): Run {
     case "name": {
       if (expression.name === "pi") return () => Math.PI;
       const place = places.get(expression.name);
-      if (place === undefined) throw new Error(`${expression.name} is not defined before its use`);
+      if (place === undefined) throw new Error(say`${expression.name} is not defined before its use`);
       return (s) => s[place] as number;
     }
     case "minus": {
@@ -73,7 +74,7 @@ export function runnable(expression: Expression, places: Places): Run {
     case "call": {
       const fn = mathFunctions[expression.name];
       const [first, second] = expression.args.map((arg) => runnable(arg, places));
-      if (!first) throw new Error(`${expression.name} needs an argument`);
+      if (!first) throw new Error(say`${expression.name} needs an argument`);
       return second ? (s) => fn(first(s), second(s)) : (s) => fn(first(s), 0);
     }
     case "choice": {
@@ -83,7 +84,7 @@ export function runnable(expression: Expression, places: Places): Run {
       return (s) => (test(s) ? then(s) : otherwise(s));
     }
     default:
-      throw new Error("a condition stands where a number is due");
+      throw new Error(say`a condition stands where a number is due`);
   }
 }
 
@@ -99,10 +100,10 @@ export function testable(expression: Expression, places: Places): Test {
     }
     case "name": {
       const place = places.get(expression.name);
-      if (place === undefined) throw new Error(`${expression.name} is not defined before its use`);
+      if (place === undefined) throw new Error(say`${expression.name} is not defined before its use`);
       return (s) => s[place] === true;
     }
     default:
-      throw new Error("a number stands where a condition is due");
+      throw new Error(say`a number stands where a condition is due`);
   }
 }

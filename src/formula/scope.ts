@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import { readExpression } from "./read";
 import { type Run, runnable, type Slots, type Test, testable } from "./run";
 
@@ -7,7 +8,7 @@ export class Scope {
 
   /** Gives a name its slot. @throws Error when the name is taken. */
   add(name: string): number {
-    if (this.places.has(name) || name === "pi") throw new Error(`${name} is defined twice`);
+    if (this.places.has(name) || name === "pi") throw new Error(say`${name} is defined twice`);
     const place = this.places.size;
     this.places.set(name, place);
     return place;
@@ -16,7 +17,7 @@ export class Scope {
   /** The slot of a name. @throws Error when it is not defined yet. */
   at(name: string): number {
     const place = this.places.get(name);
-    if (place === undefined) throw new Error(`${name} is not defined before its use`);
+    if (place === undefined) throw new Error(say`${name} is not defined before its use`);
     return place;
   }
 

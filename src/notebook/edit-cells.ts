@@ -3,6 +3,7 @@ import { betweenNumbers, withDecimalSign } from "../words/decimal-sign";
 import { say } from "../words/say";
 import { checkSize, checkCell as checkText } from "./limits";
 import { columnsOf, firstOption, isOptionPage, lead, type Notebook, type Page, type Position, type Row } from "./model";
+import { functionColumns, headerSentence, isFunctionPage } from "./own/function-page";
 import { Refusal } from "./refusal";
 import { moveRowEntry, rowAddress } from "./row-entry";
 
@@ -61,6 +62,9 @@ function checkChoice(notebook: Notebook, page: Page, { row, column, text }: Cell
 
 function checkCell(notebook: Notebook, page: Page, cell: CellText): void {
   checkText(page.name, cell.row, cell.column, cell.text);
+  if (cell.row === 0 && cell.column < functionColumns.length && isFunctionPage(page)) {
+    throw new Refusal(headerSentence(page));
+  }
   if (!isOptionPage(page)) return;
   if (cell.row === 0) throw new Refusal(say`Row 1 of ${page.name} names the columns; rename the option instead.`);
   if (cell.column === lead.key) checkKey(page, cell.row, cell.text);
@@ -70,7 +74,7 @@ function checkCell(notebook: Notebook, page: Page, cell: CellText): void {
 /**
  * Writes the texts of cells on one or more pages; pages grow where needed.
  *
- * @throws Refusal for a header cell, a key used twice, a value that is not among a row's choices, or a page
+ * @throws Refusal for a header cell of an option page or a function page, a key used twice, a value that is not among a row's choices, or a page
  * that cannot grow so far.
  */
 export function setCells(notebook: Notebook, cells: readonly CellText[]): Notebook {

@@ -3,6 +3,7 @@ import { say } from "../words/say";
 import { emptyRow, pageOf } from "./edit-cells";
 import { checkCell, checkSize } from "./limits";
 import { columnsOf, isOptionPage, type Notebook, type Page, type Row } from "./model";
+import { functionColumns, hasHeader, isFunctionPage } from "./own/function-page";
 import { Refusal } from "./refusal";
 import { type Cut, cutFormula } from "./structure";
 
@@ -58,7 +59,7 @@ function cutPage(notebook: Notebook, id: string, cut: Cut): Notebook {
 }
 
 function checkRows(page: Page, at: number, count: number): void {
-  const first = isOptionPage(page) ? 1 : 0;
+  const first = hasHeader(page) ? 1 : 0;
   if (at < first || at > page.rows.length) {
     throw new Refusal(
       say`${page.name}: row ${at + 1} cannot be changed here (allowed ${first + 1} to ${page.rows.length}).`,
@@ -98,6 +99,11 @@ export function removeRowGroups(
 function checkColumns(page: Page, at: number, count: number): void {
   if (isOptionPage(page)) {
     throw new Refusal(say`${page.name}: its columns are the hull options; add or remove an option instead.`);
+  }
+  if (at < functionColumns.length && isFunctionPage(page)) {
+    throw new Refusal(
+      say`${page.name}: its first ${functionColumns.length} columns hold the parts of functions; columns can come and go behind them.`,
+    );
   }
   const columns = columnsOf(page);
   if (at < 0 || at > columns || columns + count < 1) {

@@ -12,6 +12,7 @@ import {
   pageByName,
   type Row,
 } from "./model";
+import { functionColumns, isFunctionPage } from "./own/function-page";
 import { Refusal } from "./refusal";
 import { moveAddresses } from "./row-entry";
 import { dropPageIn, renamePageIn } from "./structure";
@@ -113,7 +114,8 @@ function checkTable(name: string, rows: readonly Row[]): void {
 /**
  * Puts imported rows in the place of a page's own.
  *
- * @throws Refusal when an option page would get other options than the rest of the notebook has, or for too much.
+ * @throws Refusal when an option page would get other options than the rest of the notebook has, when a function page
+ * would lose its header, or for too much.
  */
 export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]): Notebook {
   const page = pageOf(notebook, id);
@@ -123,6 +125,11 @@ export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]
   if (isOptionPage(page) && !incoming) {
     throw new Refusal(
       say`${page.name} is an option page; the table must begin with ${leadColumns.join(", ")} and the options.`,
+    );
+  }
+  if (isFunctionPage(page) && !isFunctionPage({ rows })) {
+    throw new Refusal(
+      say`${page.name} defines functions; the table must begin with ${functionColumns.join(", ")}, or go onto a page of its own.`,
     );
   }
   if (incoming && options && incoming.join("\n") !== options.join("\n")) {

@@ -9,6 +9,7 @@ import { History, type Step } from "./history";
 import { type Notebook, type Page, type Position, pageById, textAt } from "./model";
 import type { FindFunction } from "./named-function";
 import { finderOf, ownCalls, sameFunctions } from "./own/own-functions";
+import { type RowRemark, rowRemark } from "./own/row-remark";
 import { Refusal } from "./refusal";
 
 export type { Change };
@@ -146,6 +147,11 @@ export class LiveNotebook {
   /** Whether `parsed` and `parse` can answer; without them the notebook calculates all the same. */
   get showsFormulas(): boolean {
     return this.engine.showsFormulas;
+  }
+
+  /** What is to be said of a row of a function page; undefined where there is nothing. */
+  ownRemark(page: Page, row: number): RowRemark | undefined {
+    return rowRemark(this.current, page, row);
   }
 
   close(): void {

@@ -1,4 +1,5 @@
 import { leadColumns, type Page, type Row } from "./model";
+import { functionColumns, isFunctionPage } from "./own/function-page";
 
 /** What becomes of the first row of an incoming table. */
 export const headers = ["kept", "dropped", "replaced"] as const;
@@ -16,13 +17,14 @@ export function withHeader(rows: readonly Row[], header: Header, page: Page): re
   return [own, ...rest.map((row) => own.map((_, column) => row[column] ?? ""))];
 }
 
-/** The usual treatment: a table for an option page that has as many columns but other names gets the page's own header. */
+/** The usual treatment: a table for an option page or a function page that has as many columns but other names gets the page's own header. */
 export function likelyHeader(rows: readonly Row[], page: Page): Header {
   const [first] = rows;
   const [own] = page.rows;
-  const isOptions = leadColumns.every((name, column) => own?.[column] === name);
-  const isSame = leadColumns.every((name, column) => first?.[column] === name);
-  return isOptions && !isSame && first?.length === own?.length ? "replaced" : "kept";
+  const names = isFunctionPage(page) ? functionColumns : leadColumns;
+  const isNamed = names.every((name, column) => own?.[column] === name);
+  const isSame = names.every((name, column) => first?.[column] === name);
+  return isNamed && !isSame && first?.length === own?.length ? "replaced" : "kept";
 }
 
 /** What an incoming table changes on a page. */

@@ -1,4 +1,5 @@
 import { columnsOf, firstOption, isOptionPage, type Page } from "../notebook/model";
+import { hasHeader } from "../notebook/own/function-page";
 import { columnName } from "../notebook/references";
 
 /** A cell of a page, counted from 0 as its file counts. */
@@ -58,14 +59,14 @@ export function blockName(block: Block): string {
 
 /** Where a page opens: the first option's first value, or the first cell. */
 export function firstBlock(page: Page): Block {
-  if (!isOptionPage(page)) return one({ row: 0, column: 0 });
+  if (!isOptionPage(page)) return one({ row: hasHeader(page) ? Math.min(1, page.rows.length - 1) : 0, column: 0 });
   const row = page.rows.findIndex((cells, i) => i > 0 && cells[firstOption] !== "");
   return one({ row: row > 0 ? row : 1, column: firstOption });
 }
 
 /** The part of a block that a page still has. */
 export function within(page: Page, block: Block): Block {
-  const first = isOptionPage(page) ? 1 : 0;
+  const first = hasHeader(page) ? 1 : 0;
   const inside = ({ row, column }: Cell): Cell => ({
     row: Math.max(first, Math.min(row, page.rows.length - 1)),
     column: Math.max(0, Math.min(column, columnsOf(page) - 1)),

@@ -2,7 +2,8 @@
 
 import type { History } from "../notebook/history";
 import type { Change, LiveNotebook } from "../notebook/live";
-import { isOptionPage, type Notebook, type Page, pageById } from "../notebook/model";
+import { type Notebook, type Page, pageById } from "../notebook/model";
+import { hasHeader } from "../notebook/own/function-page";
 import { Refusal } from "../notebook/refusal";
 import { counted, say } from "../words/say";
 import { type Block, cellOf, firstBlock, within } from "./block";
@@ -201,5 +202,5 @@ export class Desk {
   }
 }
 
-/** The first line of a page that holds cells: below the header of an option page. */
-export const firstLine = (page: Pick<Page, "rows">): number => (isOptionPage(page) ? 1 : 0);
+/** The first line of a page that holds cells: below a header. */
+export const firstLine = (page: Pick<Page, "rows">): number => (hasHeader(page) ? 1 : 0);

@@ -2,12 +2,14 @@
 
 import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { optionsOf, type Page, type Position } from "../notebook/model";
+import { isFunctionPage } from "../notebook/own/function-page";
 import type { Check } from "../notebook/verdict";
 import { say } from "../words/say";
 import { cellName, one } from "./block";
 import type { Tasks } from "./course/tasks";
 import type { Desk, Happening } from "./desk";
 import type { FeedGraph } from "./feeds/feed-graph";
+import type { ownSide } from "./functions/own-side";
 import { alarms } from "./keeping/alarms";
 import { isAlarming } from "./keeping/safety";
 import { cornerMark, hullMark } from "./marks";
@@ -36,6 +38,7 @@ export class Shell {
   private standing: Standing | undefined;
   private news: readonly string[] = [];
   private work: typeof working | undefined;
+  private own: typeof ownSide | undefined;
   private graph: FeedGraph | undefined;
   private isDue = false;
   /** The page that was last brought into sight in the list. */
@@ -61,8 +64,9 @@ export class Shell {
     this.draw();
   }
 
-  workWith(work: typeof working, graph: FeedGraph): void {
+  workWith(work: typeof working, graph: FeedGraph, own: typeof ownSide): void {
     this.work = work;
+    this.own = own;
     this.graph = graph;
     this.due();
   }
@@ -133,7 +137,7 @@ export class Shell {
         ${isTask ? tasks.main(page) : this.cells(page)}
         ${this.said()}
       </main>
-      <aside class="side" aria-label=${isTask ? say`Rule and limits` : (this.beside?.name ?? say`Drawing, working and notes`)}>${divider()}<div class="side-content"></div></aside>
+      <aside class="side" aria-label=${isTask ? say`Rule and limits` : (this.beside?.name ?? (isFunctionPage(page) ? say`Function and notes` : say`Drawing, working and notes`))}>${divider()}<div class="side-content"></div></aside>
       <footer aria-label=${say`Title block`}>${titleBlock(notebook)}</footer>`;
   }
 
@@ -194,6 +198,8 @@ export class Shell {
     if (this.parts.tasks.shows(page)) return html`${this.parts.tasks.side(page)}`;
     const { beside } = this;
     if (beside) return beside.show();
+    if (isFunctionPage(page) && live && this.own)
+      return html`${this.own(desk, page, this.wishes.toCells)}${this.parts.notes.show()}`;
     const name = cellName(block.from);
     const go = ({ page: at, row, column }: Position) => {
       desk.select(one({ row, column }), at);

@@ -79,7 +79,11 @@ try {
   recovery.meet(problem, desk.notebook);
   desk.open(workedNotebook());
 }
-shell.workWith(calculator.working, new calculator.FeedGraph(desk, () => shell.due(), wishes.toCells));
+shell.workWith(
+  calculator.working,
+  new calculator.FeedGraph(desk, () => shell.due(), wishes.toCells),
+  calculator.ownSide,
+);
 grid = new GridView(cells, desk, new Clipboard(desk), knownNow, wishes.menu);
 // The cells have their height once the frame around them is drawn; only then can one of them be brought into sight.
 await new Promise(requestAnimationFrame);

@@ -52,7 +52,9 @@ export function retold(sentence: string): string {
       const values = new Map(places.map((place, i) => [place, told(found[i + 1] ?? "")]));
       return own.replace(/\{(\d)\}/g, (_, place: string) => values.get(place) ?? "");
     }
-    return withDecimalSign(text);
+    // A place before a colon is no sentence of a catalogue; what is said of it may be.
+    const [, place, rest] = /^(.{1,80}?: )(.+)$/su.exec(text) ?? [];
+    return place !== undefined && rest !== undefined ? withDecimalSign(place) + told(rest) : withDecimalSign(text);
   };
   const result = told(sentence);
   sentences.set(sentence, result);

@@ -1,8 +1,19 @@
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { unpackNotebook } from "../../src/notebook/zip";
 import { findings } from "./accessibility";
-import { contentOf, heard, select, turnTo, typeInto, Workplace, worth } from "./desk";
+import { contentOf, heard, select, textOf, turnTo, typeInto, Workplace, where, worth } from "./desk";
 import { cellAt } from "./worked";
+
+/** The number of the first row whose Part reads so. */
+const rowOf = (page: Page, part: string): Promise<string> =>
+  page.evaluate(
+    (wanted) =>
+      [...document.querySelectorAll("#cells .ht_master tbody tr")]
+        .find((tr) => tr.querySelector("td")?.textContent === wanted)
+        ?.querySelector("th")?.textContent ?? "",
+    part,
+  );
 
 let place: Workplace;
 beforeAll(async () => {
@@ -39,12 +50,7 @@ it("copies a function under another name, changes a row of it, calls it, sees it
 
   // A mistake is one sentence with page and row, where the function is called.
   await turnTo(page, "Own functions");
-  const line = await page.evaluate(
-    () =>
-      [...document.querySelectorAll("#cells .ht_master tbody tr")].findIndex((tr) =>
-        tr.textContent?.includes("result"),
-      ) + 1,
-  );
+  const line = await rowOf(page, "result");
   await select(page, "Own functions", `C${line}`);
   await typeInto(page, "R * curent");
   await select(page, "Supply", drop.cell);
@@ -70,4 +76,66 @@ it("copies a function under another name, changes a row of it, calls it, sees it
   await page.keyboard.press("Control+z");
   expect(await page.locator('.pages button[data-page="Own functions"]').count()).toBe(0);
   expect([...complaints, ...strayed]).toEqual([]);
+});
+
+it("changes a function by keyboard alone: parts and names from lists, mistakes and mathematics as it stands, its header safe", {
+  timeout: 120_000,
+}, async () => {
+  const { page, complaints } = await place.desk();
+  await page.getByRole("button", { name: "Functions", exact: true }).click();
+  await page.getByRole("button", { name: "A function of your own …" }).click();
+  await page.getByLabel("Name", { exact: true }).fill("YARD.CUT");
+  await page.keyboard.press("Enter");
+  await heard(page, /YARD\.CUT can be called in every cell/);
+
+  // The names of the columns stand above the cells, out of reach of keys.
+  expect(await page.locator("#cells thead .name").allTextContents()).toEqual(
+    expect.arrayContaining(["Part", "Name", "Formula", "Unit", "Limits", "Why", "Source"]),
+  );
+  await select(page, "Own functions", "C2");
+  await page.keyboard.press("Control+Home");
+  await page.waitForFunction(() => document.querySelector(".cell-line .where b")?.textContent === "A2");
+  await page.keyboard.press("ArrowUp");
+  await page.waitForFunction(() => document.activeElement?.closest("#cells") !== null);
+  expect(await where(page)).toMatch(/^[A-G]([2-9]|1\d)$/);
+
+  const step = await rowOf(page, "step");
+  await select(page, "Own functions", `C${step}`);
+  await page.keyboard.type("kgPerMetre + le");
+  await page.waitForSelector("#typing-list li");
+  expect(await page.locator("#typing-list li").allTextContents()).toEqual([expect.stringMatching(/length.*run, m/)]);
+  await page.keyboard.press("Enter");
+  await page.keyboard.type(" * (1 + los)");
+  await page.keyboard.press("Enter");
+  await page.waitForSelector(".own-mistake");
+  expect(await page.textContent(".own-mistake")).toContain(`Row ${step}: step L: los is not defined before its use.`);
+  await select(page, "Own functions", `A${step}`);
+  expect(await page.textContent(".cell-line .sentence")).toContain("step L: los is not defined before its use.");
+  expect(await findings(page)).toEqual([]);
+
+  await select(page, "Own functions", `C${step}`);
+  await typeInto(page, "length * (1 + 2 * loss)");
+  await page.waitForFunction(() => document.querySelector(".own-function .steps")?.textContent?.includes("2"));
+  await page.waitForSelector(".own-function .examples .short");
+  const example = await rowOf(page, "example");
+  await select(page, "Own functions", `C${example}`);
+  expect(await page.textContent(".cell-line .sentence")).toMatch(/the example gives 14\.39\d* and says 13\.2/);
+  await typeInto(page, "10, 0.05");
+  await page.waitForSelector(".own-function .examples .holds");
+
+  await select(page, "Own functions", `A${example}`);
+  await page.keyboard.type("ca");
+  await page.waitForSelector("#typing-list li");
+  expect(await page.locator("#typing-list .text").allTextContents()).toEqual(["caution"]);
+  await page.keyboard.press("Escape");
+  await page.keyboard.press("Escape");
+
+  // A link to the first row leads to the first that can be changed.
+  await page.evaluate(() => {
+    window.location.hash = `#${encodeURIComponent("Own functions")}!A1`;
+  });
+  await page.waitForFunction(() => document.querySelector(".cell-line .where b")?.textContent !== "A1");
+  expect(await textOf(page, "Own functions", "B2")).toBe("YARD.CUT");
+  expect(await findings(page)).toEqual([]);
+  expect(complaints).toEqual([]);
 });

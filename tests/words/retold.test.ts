@@ -33,3 +33,10 @@ it("leaves what no catalogue knows as it is", async () => {
   await speak("de");
   expect(retold("Tern Quay: ask the owner")).toBe("Tern Quay: ask the owner");
 });
+
+it("tells again what is said of a place before a colon", async () => {
+  await speak("de");
+  expect(retold('step L: formula "length length": write the product sign *')).toBe(
+    "step L: Formel „length length“: schreiben Sie das Malzeichen *",
+  );
+});

@@ -1,10 +1,7 @@
-import { callFunction, inOrder } from "../../formula/call";
-import type { AnyDefinition } from "../../formula/definition";
-import { Fault } from "../../formula/fault";
 import { nameOnPage } from "../../notebook/cell-name";
 import { pageByName } from "../../notebook/model";
+import { whyItFails } from "../../notebook/own/example-holds";
 import { part } from "../../notebook/own/function-page";
-import { literalText } from "../../notebook/own/limits-text";
 import type { OwnFunction } from "../../notebook/own/own-function";
 import { ownFunctions } from "../../notebook/own/own-functions";
 import { say } from "../../words/say";
@@ -19,22 +16,6 @@ interface Said {
   readonly row: number;
   readonly column: number;
   readonly message: string;
-}
-
-type Example = AnyDefinition["examples"][number];
-
-/** What an example gives that is not what it says; undefined where it agrees. */
-function whyItFails(definition: AnyDefinition, { given, expect, within }: Example): string | undefined {
-  try {
-    const answer = callFunction(definition, inOrder(definition, given));
-    const agrees = typeof expect === "number" ? Math.abs(Number(answer) - expect) <= within : answer === expect;
-    if (agrees) return undefined;
-    const wanted = `${literalText(expect)}${within > 0 ? ` ± ${within}` : ""}`;
-    return say`the example gives ${literalText(answer)} and says ${wanted}; mend the formula or the example`;
-  } catch (problem) {
-    if (!(problem instanceof Fault)) throw problem;
-    return say`the example is refused: ${problem.sentence}`;
-  }
 }
 
 function saidOf({ name: fn, row, definition, mistake, exampleRows, withoutSource }: OwnFunction): Said[] {

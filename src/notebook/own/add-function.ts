@@ -1,4 +1,5 @@
 import type { AnyDefinition } from "../../formula/definition";
+import { say } from "../../words/say";
 import { emptyRow, withPage } from "../edit-cells";
 import { addPage } from "../edit-pages";
 import { columnsOf, type Notebook, type Page, pageByName, type Row } from "../model";
@@ -7,14 +8,14 @@ import { functionColumns, functionPages } from "./function-page";
 import { rowsOfFunction, rowsToBeginWith } from "./function-rows";
 import { ownFunctions, whyNotNamed } from "./own-functions";
 
-const newPage = "Own functions";
+const newPage = (): string => say`Own functions`;
 
 /** The page that takes another function, made where there is none. */
 function withFunctionPage(notebook: Notebook): { readonly notebook: Notebook; readonly page: Page } {
   const [last] = functionPages(notebook).slice(-1);
   if (last) return { notebook, page: last };
-  const added = addPage(notebook, newPage, "free");
-  const page = pageByName(added, newPage) as Page;
+  const added = addPage(notebook, newPage(), "free");
+  const page = pageByName(added, newPage()) as Page;
   const empty = { ...page, rows: [[...functionColumns]] };
   return { notebook: withPage(added, empty), page: empty };
 }
@@ -30,7 +31,7 @@ function added(before: Notebook, name: string, block: readonly Row[]): AddedFunc
   const reason =
     whyNotNamed(name) ??
     (ownFunctions(before).some((one) => one.name === name)
-      ? `${name} is one of the notebook's own functions already; give another name`
+      ? say`${name} is one of the notebook's own functions already; give another name`
       : undefined);
   if (reason) throw new Refusal(`${reason}.`);
   const { notebook, page } = withFunctionPage(before);

@@ -1,9 +1,18 @@
-import { type Argument, defaultOf, words } from "../../formula/arguments";
+import { type Argument, defaultOf } from "../../formula/arguments";
 import type { AnyDefinition } from "../../formula/definition";
-import { sourceLine } from "../../formula/source";
+import type { Source } from "../../formula/source";
 import type { Step } from "../../formula/steps";
+import { say } from "../../words/say";
 import type { Row } from "../model";
 import { limitsText, literalText } from "./limits-text";
+
+/** A source as its cell holds it: the words for its evidence are the file's and not those of the language spoken. */
+function sourceText({ evidence, title, clause, edition, note }: Source): string {
+  const place = [title, clause, edition].filter(Boolean).join(", ");
+  const mark = evidence === "memory" ? "from memory, not confirmed: " : "common practice, no source: ";
+  const isMarked = evidence === "memory" || evidence === "common practice";
+  return `${isMarked ? mark : ""}${place}${note ? ` (${note})` : ""}`;
+}
 
 type Cells = { readonly [K in "formula" | "unit" | "limits" | "why" | "source"]?: string };
 
@@ -47,7 +56,7 @@ function exampleRow(
   return row("example", "", {
     formula: values.join(", "),
     limits: `${literalText(expect)}${within > 0 ? ` ± ${within}` : ""}`,
-    source: sourceLine(source),
+    source: sourceText(source),
   });
 }
 
@@ -58,12 +67,12 @@ function exampleRow(
 export function rowsOfFunction(definition: AnyDefinition, name: string): readonly Row[] {
   const { title, args, constants = {}, steps, valid, caution, sources, examples } = definition;
   const result = steps.findLast((step) => step.kind !== "require");
-  const [first, ...more] = sources.map(sourceLine);
+  const [first, ...more] = sources.map(sourceText);
   return [
     row("function", name, { why: title, source: first ?? "" }),
     ...Object.entries(args).map(([argument, one]) => argumentRow(argument, one, definition.name)),
     ...Object.entries(constants).map(([constant, { value, unit, about, source }]) =>
-      row("constant", constant, { formula: String(value), unit, why: about, source: sourceLine(source) }),
+      row("constant", constant, { formula: String(value), unit, why: about, source: sourceText(source) }),
     ),
     ...steps.map((step) => stepRow(step, step === result, definition.name)),
     row("valid", "", { why: valid }),
@@ -75,15 +84,15 @@ export function rowsOfFunction(definition: AnyDefinition, name: string): readonl
 
 /** A small function to begin with: two arguments, a constant, a step, a result, an example. */
 export function rowsToBeginWith(name: string): readonly Row[] {
-  const source = "common practice, no source: to be replaced";
+  const source = `common practice, no source: ${say`to be replaced`}`;
   return [
-    row("function", name, { why: "What it gives, in the words of the trade", source }),
-    row("argument", "length", { unit: "m", limits: "0 to 100", why: `${words("length")} of the run` }),
-    row("argument", "loss", { formula: "0.05", unit: "1", limits: "0 to 1", why: "share that is cut away" }),
-    row("constant", "kgPerMetre", { formula: "1.2", unit: "kg/m", why: "mass of one metre", source }),
-    row("step", "L", { formula: "length * (1 + loss)", unit: "m", why: "what is bought" }),
-    row("result", "m", { formula: "L * kgPerMetre", unit: "kg", why: "mass of what is bought" }),
-    row("valid", "", { why: "Where it may be used, and what it leaves out." }),
-    row("example", "", { formula: "10, 0.1", limits: "13.2 ± 1e-9", source: "own arithmetic: 10 * 1.1 * 1.2" }),
+    row("function", name, { why: say`What it gives, in the words of the trade`, source }),
+    row("argument", "length", { unit: "m", limits: "0 to 100", why: say`length of the run` }),
+    row("argument", "loss", { formula: "0.05", unit: "1", limits: "0 to 1", why: say`share that is cut away` }),
+    row("constant", "kgPerMetre", { formula: "1.2", unit: "kg/m", why: say`mass of one metre`, source }),
+    row("step", "L", { formula: "length * (1 + loss)", unit: "m", why: say`what is bought` }),
+    row("result", "m", { formula: "L * kgPerMetre", unit: "kg", why: say`mass of what is bought` }),
+    row("valid", "", { why: say`Where it may be used, and what it leaves out.` }),
+    row("example", "", { formula: "10, 0.1", limits: "13.2 ± 1e-9", source: `${say`own arithmetic`}: 10 * 1.1 * 1.2` }),
   ];
 }

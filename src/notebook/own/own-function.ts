@@ -1,4 +1,5 @@
 import type { AnyDefinition } from "../../formula/definition";
+import { say } from "../../words/say";
 
 /** A mistake in a row of a function page, as one sentence without its place. */
 export interface OwnMistake {
@@ -24,4 +25,4 @@ export interface OwnFunction {
 
 /** `Own functions, row 5: step r: rum is not defined before its use` */
 export const mistakeSentence = (page: string, { row, sentence }: OwnMistake): string =>
-  `${page}, row ${row + 1}: ${sentence}`;
+  say`${page}, row ${row + 1}: ${sentence}`;

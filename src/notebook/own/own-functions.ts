@@ -1,6 +1,7 @@
 import { builtInNames } from "../../engine/engine";
 import type { OwnCall } from "../../engine/plugin";
 import type { AnyDefinition } from "../../formula/definition";
+import { say } from "../../words/say";
 import type { Notebook, Page } from "../model";
 import { type FindFunction, shippedFunction } from "../named-function";
 import { functionPages, part } from "./function-page";
@@ -12,10 +13,10 @@ const builtIn = new Set(builtInNames());
 /** Why a function cannot have this name; undefined where it can. */
 export function whyNotNamed(name: string): string | undefined {
   if (!/^[A-Z][A-Z0-9]*(?:\.[A-Z0-9]+)+$/.test(name) || name.length > 60) {
-    return `"${name}" cannot be a function's name; write two words in capitals with a point between them, as in YARD.DROP`;
+    return say`"${name}" cannot be a function's name; write two words in capitals with a point between them, as in YARD.DROP`;
   }
-  if (shippedFunction(name)) return `${name} is a shipped function; give your own another name`;
-  return builtIn.has(name) ? `${name} is a function of the formula language; give your own another name` : undefined;
+  if (shippedFunction(name)) return say`${name} is a shipped function; give your own another name`;
+  return builtIn.has(name) ? say`${name} is a function of the formula language; give your own another name` : undefined;
 }
 
 /** By page, since most edits leave the function pages alone; pages are never changed in place. */
@@ -42,7 +43,7 @@ function functionsOn(page: Page): readonly OwnFunction[] {
             definition: undefined,
             mistake: {
               row: stray,
-              sentence: "this row belongs to no function; begin with a row whose Part is function",
+              sentence: say`this row belongs to no function; begin with a row whose Part is function`,
             },
             exampleRows: [],
             withoutSource: [],
@@ -62,7 +63,7 @@ function withoutTwins(all: readonly OwnFunction[]): OwnFunction[] {
       seen.set(one.name, one);
       return one;
     }
-    const sentence = `${one.name} is defined in row ${twin.row + 1} of ${twin.page} already; give one of them another name`;
+    const sentence = say`${one.name} is defined in row ${twin.row + 1} of ${twin.page} already; give one of them another name`;
     return { ...one, definition: undefined, mistake: { row: one.row, sentence } };
   });
 }

@@ -1,6 +1,7 @@
 import type { Argument } from "../../formula/arguments";
 import type { AnyDefinition } from "../../formula/definition";
 import type { Source } from "../../formula/source";
+import { say } from "../../words/say";
 import type { Row } from "../model";
 import { argumentTexts, scanCalls } from "../scan-calls";
 import { part } from "./function-page";
@@ -25,11 +26,13 @@ export function readExample(row: Row, args: Readonly<Record<string, Argument>>, 
   const given = call ? argumentTexts(text, call) : [];
   const names = Object.keys(args);
   if (given.length > names.length)
-    throw new RowMistake(`example: takes ${names.length} arguments, got ${given.length}`);
+    throw new RowMistake(say`example: takes ${names.length} arguments, got ${given.length}`);
   const values = given.map((one, i) => {
     const value = one === "" ? undefined : givenOf(one);
     if (one !== "" && value === undefined) {
-      throw new RowMistake(`example: "${one}" for ${names[i]} is no number, text in quotation marks, TRUE or FALSE`);
+      throw new RowMistake(
+        say`example: "${one}" for ${names[i] ?? ""} is no number, text in quotation marks, TRUE or FALSE`,
+      );
     }
     return [names[i] as string, value] as const;
   });
@@ -37,7 +40,7 @@ export function readExample(row: Row, args: Readonly<Record<string, Argument>>, 
   const expect = literalOf(expected.trim());
   const tolerance = Number(within);
   if (expect === undefined || !(tolerance >= 0)) {
-    throw new RowMistake("example: write in the column Limits what comes out, as in 1.158 ± 0.0005");
+    throw new RowMistake(say`example: write in the column Limits what comes out, as in 1.158 ± 0.0005`);
   }
   return {
     given: Object.fromEntries(values.filter(([, value]) => value !== undefined)),

@@ -2,9 +2,10 @@ import type { Argument } from "../../formula/arguments";
 import type { AnyDefinition, Constant } from "../../formula/definition";
 import type { Source } from "../../formula/source";
 import type { Step } from "../../formula/steps";
+import { say } from "../../words/say";
 import type { Page, Row } from "../model";
 import { shippedFunction } from "../named-function";
-import { part } from "./function-page";
+import { functionParts, part } from "./function-page";
 import type { OwnFunction } from "./own-function";
 import { type OwnExample, readExample } from "./read-example";
 import { RowMistake, readArgument, readConstant, readStep, StepCheck, sourceOf } from "./read-rows";
@@ -59,16 +60,14 @@ class Reading {
         this.exampleRows.push(line);
         break;
       default:
-        throw new RowMistake(
-          `"${kind}" is no part of a function (there are function, argument, constant, step, require, result, valid, caution, source, example)`,
-        );
+        throw new RowMistake(say`"${kind}" is no part of a function (there are ${functionParts.join(", ")})`);
     }
   }
 
   private step(step: Step, kind: string): void {
     if (this.result !== undefined && kind !== "require") {
       throw new RowMistake(
-        `${kind}: ${this.result} is the result already; the result is the last step, and there is one`,
+        say`${kind}: ${this.result} is the result already; the result is the last step, and there is one`,
       );
     }
     if (kind === "result" && "symbol" in step) this.result = step.symbol;
@@ -107,7 +106,7 @@ export function readFunction(
   try {
     if (refused !== undefined) throw new RowMistake(refused);
     const title = (head[part.why] ?? "").trim();
-    if (title === "") throw new RowMistake(`${name}: say in the column Why what the function gives`);
+    if (title === "") throw new RowMistake(say`${name}: say in the column Why what the function gives`);
     const source = sourceOf(head[part.source] ?? "");
     if (source) reading.sources.push(source);
     for (line = from + 1; line < to; line++) {
@@ -115,7 +114,7 @@ export function readFunction(
       if (row.some((text) => text !== "")) reading.row(row, line);
     }
     line = from;
-    if (!reading.isWhole) throw new RowMistake(`${name}: no row is its result; name the last step result`);
+    if (!reading.isWhole) throw new RowMistake(say`${name}: no row is its result; name the last step result`);
     if (reading.sources.length === 0) reading.withoutSource.push(from);
     const definition = {
       name,

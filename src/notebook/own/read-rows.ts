@@ -6,6 +6,7 @@ import { Scope } from "../../formula/scope";
 import type { Source } from "../../formula/source";
 import { prepareStep, type Step } from "../../formula/steps";
 import { isUnitText, type UnitText } from "../../units/names";
+import { say } from "../../words/say";
 import type { Row } from "../model";
 import type { FindFunction } from "../named-function";
 import { part } from "./function-page";
@@ -37,10 +38,10 @@ const numbersByName = new Set(["Infinity", "NaN", "undefined"]);
 function nameOf(row: Row, what: string): string {
   const name = row[part.name] ?? "";
   if (!/^[A-Za-z][A-Za-z0-9_]*$/.test(name)) {
-    refuse(`${what} "${name}": a name is letters, digits and _, and begins with a letter`);
+    refuse(say`${what} "${name}": a name is letters, digits and _, and begins with a letter`);
   }
   if (reserved.has(name) || numbersByName.has(name) || name in {})
-    refuse(`${what} ${name}: this word means something else in a formula; take another`);
+    refuse(say`${what} ${name}: this word means something else in a formula; take another`);
   return name;
 }
 
@@ -49,21 +50,21 @@ function unitOf(row: Row, what: string): UnitText | "any" {
   if (unit === "any" || isUnitText(unit)) return unit;
   return refuse(
     unit === ""
-      ? `${what}: the unit is missing; write it as in mm, m2, kg/m3, or 1 for a plain number`
-      : `${what}: unit "${unit}" is not known; write it as in mm, m2, kg/m3, N m, or 1 for a plain number`,
+      ? say`${what}: the unit is missing; write it as in mm, m2, kg/m3, or 1 for a plain number`
+      : say`${what}: unit "${unit}" is not known; write it as in mm, m2, kg/m3, N m, or 1 for a plain number`,
   );
 }
 
 function whyOf(row: Row, what: string): string {
   const why = (row[part.why] ?? "").trim();
-  return why === "" ? refuse(`${what}: say in the column Why what it is`) : why;
+  return why === "" ? refuse(say`${what}: say in the column Why what it is`) : why;
 }
 
 /** The shipped function that a row points to with `as NAME`; undefined where it says something else. */
 function pointed(text: string, find: FindFunction): AnyDefinition | undefined {
   const name = /^as\s+(\S+)$/i.exec(text.trim())?.[1]?.toUpperCase();
   if (name === undefined) return undefined;
-  return find(name) ?? refuse(`there is no shipped function ${name}; see the list of functions`);
+  return find(name) ?? refuse(say`there is no shipped function ${name}; see the list of functions`);
 }
 
 /** Reads `common practice, no source: …` and `from memory, not confirmed: …`; anything else is a published source. */
@@ -86,10 +87,12 @@ function withDefault<A extends Argument>(
   if (text === "") return argument;
   const otherwise = literalOf(text);
   if (typeof otherwise !== kind) {
-    const wanted = { number: "a number", string: 'text in quotation marks, as in "port"', boolean: "TRUE or FALSE" }[
-      kind
-    ];
-    refuse(`argument ${name}: "${text}" cannot be what is taken when it is left out; write ${wanted}, or nothing`);
+    const wanted = {
+      number: say`a number`,
+      string: say`text in quotation marks, as in "port"`,
+      boolean: say`TRUE or FALSE`,
+    }[kind];
+    refuse(say`argument ${name}: "${text}" cannot be what is taken when it is left out; write ${wanted}, or nothing`);
   }
   return { ...argument, otherwise };
 }
@@ -101,12 +104,12 @@ export function readArgument(row: Row, find: FindFunction): readonly [string, Ar
   const shipped = pointed(limits, find);
   if (shipped) {
     const argument = Object.hasOwn(shipped.args, name) ? shipped.args[name] : undefined;
-    return [name, argument ?? refuse(`argument ${name}: ${shipped.name} has no argument of this name`)];
+    return [name, argument ?? refuse(say`argument ${name}: ${shipped.name} has no argument of this name`)];
   }
   const about = whyOf(row, `argument ${name}`);
   const unit = (row[part.unit] ?? "").trim();
   const wrongLimits = (): never =>
-    refuse(`argument ${name}: limits "${limits}" cannot be read; write them as in ${limitForms}`);
+    refuse(say`argument ${name}: limits "${limits}" cannot be read; write them as in ${limitForms}`);
   if (unit === "flag") return [name, withDefault({ kind: "flag", about }, row, "boolean", name)];
   if (unit === "text") {
     const choices = textChoices(limits) ?? wrongLimits();
@@ -120,9 +123,10 @@ export function readArgument(row: Row, find: FindFunction): readonly [string, Ar
 export function readConstant(row: Row, source: Source): readonly [string, Constant] {
   const name = nameOf(row, "constant");
   const text = (row[part.formula] ?? "").trim();
-  const value = decimalOf(text) ?? refuse(`constant ${name}: "${text}" is not a number with a decimal point`);
+  const value = decimalOf(text) ?? refuse(say`constant ${name}: "${text}" is not a number with a decimal point`);
   const unit = unitOf(row, `constant ${name}`);
-  if (unit === "any") refuse(`constant ${name}: a constant has one unit; write it as in mm, or 1 for a plain number`);
+  if (unit === "any")
+    refuse(say`constant ${name}: a constant has one unit; write it as in mm, or 1 for a plain number`);
   return [name, { value, unit: unit as UnitText, about: whyOf(row, `constant ${name}`), source }];
 }
 
@@ -130,16 +134,16 @@ export function readConstant(row: Row, source: Source): readonly [string, Consta
 export function readStep(row: Row, find: FindFunction): Step {
   const formula = (row[part.formula] ?? "").trim();
   const kind = row[part.part];
-  const what = kind === "require" ? "condition" : `${kind} ${row[part.name] ?? ""}`;
-  if (formula === "") refuse(`${what}: the formula is missing`);
+  const what = kind === "require" ? say`condition` : `${kind} ${row[part.name] ?? ""}`;
+  if (formula === "") refuse(say`${what}: the formula is missing`);
   if (formula.startsWith("="))
-    refuse(`${what}: write the formula without the equals sign; it speaks of names and not of cells`);
+    refuse(say`${what}: write the formula without the equals sign; it speaks of names and not of cells`);
   if (kind === "require") return { kind: "require", holds: formula, says: whyOf(row, what) };
   const symbol = nameOf(row, String(kind));
   const shipped = pointed(formula, find);
   if (shipped) {
     const step = shipped.steps.find((one) => "symbol" in one && one.symbol === symbol);
-    return step ?? refuse(`${what}: ${shipped.name} has no step of this name`);
+    return step ?? refuse(say`${what}: ${shipped.name} has no step of this name`);
   }
   return { kind: "algebra", symbol, formula, unit: unitOf(row, what), why: whyOf(row, what) };
 }
@@ -153,7 +157,7 @@ export class StepCheck {
   }
 
   step(step: Step): void {
-    this.run("symbol" in step ? `step ${step.symbol}` : "condition", () => prepareStep(step, this.scope));
+    this.run("symbol" in step ? `step ${step.symbol}` : say`condition`, () => prepareStep(step, this.scope));
   }
 
   private run(what: string, act: () => unknown): void {

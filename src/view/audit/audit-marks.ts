@@ -3,16 +3,18 @@ import type { Review } from "../../audit/review";
 import { firstOption, type Notebook, optionsOf, pageByName } from "../../notebook/model";
 import { referencesOf } from "../../notebook/references";
 import { rowOfKey } from "../../notebook/rows";
-import { retold } from "../../words/retold";
 import { type CellMark, type Marks, markKey } from "../cell-marks";
+import type { Desk } from "../desk";
 import { severityWords } from "./finding-list";
+import { findingWords } from "./finding-words";
 import { type FindingGroup, positionOf } from "./standing-findings";
 import { tickWords } from "./ticks";
 
 const weight: Readonly<Record<Severity, number>> = { error: 3, warning: 2, note: 1 };
 
 /** A mark for every cell with an open finding: the shape of the heaviest, the words of all. */
-export function findingMarks(notebook: Notebook, groups: readonly FindingGroup[]): Marks {
+export function findingMarks(desk: Pick<Desk, "notebook" | "live">, groups: readonly FindingGroup[]): Marks {
+  const { notebook } = desk;
   const marks = new Map<string, CellMark & { readonly severity: Severity }>();
   for (const { findings, acceptance } of groups) {
     if (acceptance) continue;
@@ -21,7 +23,7 @@ export function findingMarks(notebook: Notebook, groups: readonly FindingGroup[]
       if (!at) continue;
       const key = markKey(at.page, at.row, at.column);
       const known = marks.get(key);
-      const own = `${severityWords(finding.severity)}: ${retold(finding.message)}`;
+      const own = `${severityWords(finding.severity)}: ${findingWords(desk, finding)}`;
       const severity = known && weight[known.severity] > weight[finding.severity] ? known.severity : finding.severity;
       marks.set(key, {
         severity,

@@ -184,7 +184,7 @@ export class AuditPanel implements Beside {
   private mark(): void {
     const { notebook, marks } = this.desk;
     const { said } = this.auditor;
-    marks.set("findings", said && this.isShown ? findingMarks(notebook, this.groups(said)) : new Map());
+    marks.set("findings", said && this.isShown ? findingMarks(this.desk, this.groups(said)) : new Map());
     marks.set("reviews", tickMarks(notebook, ticksOf(notebook, said)));
   }
 

@@ -1,12 +1,12 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { accept, unaccept } from "../../audit/accept";
 import { type Finding, placeOf, type Severity } from "../../audit/finding";
-import { retold } from "../../words/retold";
 import { said, say } from "../../words/say";
 import type { Desk } from "../desk";
 import { askName, today } from "../dialogs/ask-name";
 import { cornerMark, noteMark, openMark } from "../marks";
 import { cellLink } from "../panels/cell-link";
+import { findingWords } from "./finding-words";
 import { type FindingGroup, positionOf } from "./standing-findings";
 
 const marks = {
@@ -52,7 +52,7 @@ export class FindingList {
           ? html`<span class="soft">${say`and ${findings.length - mostLinks} more`}</span>`
           : nothing
       }</p>
-      <p class="evidence">${retold(first.message)}</p>
+      <p class="evidence">${findingWords(this.desk, first)}</p>
       ${
         acceptance
           ? html`<p class="soft">${say`Accepted by ${acceptance.who} on ${acceptance.when}: ${acceptance.reason}`}</p>

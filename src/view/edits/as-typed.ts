@@ -1,5 +1,6 @@
 import { isFormula, plainNumberOf } from "../../engine/content";
 import { firstOption, isOptionPage, type Notebook, type Page, textAt } from "../../notebook/model";
+import { functionParts, isFunctionPage, part } from "../../notebook/own/function-page";
 import { rowEntry } from "../../notebook/row-entry";
 import { formulaAsTyped } from "../../notebook/typed-formula";
 import { withDecimalSign } from "../../words/decimal-sign";
@@ -35,8 +36,9 @@ export function heldText(notebook: Notebook, page: Page, cell: Cell, read: strin
     : rowUnits(notebook, page, cell.row).toHold(read);
 }
 
-/** The values of a row that is picked from a list, for its option cells, as they are typed. */
+/** The values of a row that is picked from a list, for its option cells, as they are typed; the parts of a function. */
 export function choicesAt(notebook: Notebook, page: Page, cell: Cell): readonly string[] {
+  if (isFunctionPage(page)) return cell.column === part.part ? functionParts : [];
   if (!isNumberPlace(page, cell)) return [];
   const { toType } = rowUnits(notebook, page, cell.row);
   return (rowEntry(notebook, page, cell.row)?.choices ?? []).map((choice) => {

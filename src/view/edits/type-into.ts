@@ -1,6 +1,7 @@
 import type { CellText } from "../../notebook/edit-cells";
 import { setCells } from "../../notebook/edit-cells";
 import { isOptionPage, type Page } from "../../notebook/model";
+import { functionColumns, headerSentence, isFunctionPage } from "../../notebook/own/function-page";
 import type { Meaning } from "../../notebook/table-cells";
 import { say } from "../../words/say";
 import { type Block, type Cell, cellName, one } from "../block";
@@ -17,6 +18,7 @@ export interface TypedCell extends Cell {
 /** Why a cell cannot be typed into, or nothing. */
 export function closedCell(desk: Desk, page: Page, cell: Cell): string | undefined {
   if (isOptionPage(page) && cell.row === 0) return say`The header names the options; rename an option instead.`;
+  if (cell.row === 0 && cell.column < functionColumns.length && isFunctionPage(page)) return headerSentence(page);
   return desk.live?.isSpilled({ page: page.id, ...cell })
     ? say`${cellName(cell)} shows part of a result that begins in another cell; change the formula there.`
     : undefined;

@@ -3,15 +3,18 @@ import { type Argument, allowed, defaultOf, words } from "../../formula/argument
 import { inOrder } from "../../formula/call";
 import { type AnyDefinition, resultUnit } from "../../formula/definition";
 import { explainCall, mathematicsOf } from "../../formula/explain";
+import type { ExplainedStep } from "../../formula/explanation";
 import { sourceLine } from "../../formula/source";
 import { symbolText } from "../../formula/symbol-name";
 import type { Value } from "../../formula/value";
+import { whyItFails } from "../../notebook/own/example-holds";
 import { exampleFormula } from "../../notebook/proof-page";
 import { argumentSign, formulaAsTyped } from "../../notebook/typed-formula";
 import { betweenNumbers, withDecimalSign } from "../../words/decimal-sign";
 import { said, say } from "../../words/say";
-import { careMark } from "../marks";
+import { careMark, cornerMark, ringMark } from "../marks";
 import { shownValue, stepLine } from "../panels/call-steps";
+import { capital } from "../shown/count-words";
 import { numberText } from "../shown/number-text";
 import { unitText, withUnit } from "../shown/unit-text";
 
@@ -57,7 +60,20 @@ const constantRows = ({ constants = {} }: AnyDefinition): TemplateResult | typeo
           html`<li><span class="formula">${symbolText(name)} = ${withUnit(numberText(value), unit)}</span> ${said(about)}; <span class="soft">${sourceLine(source)}</span></li>`,
       )}</ul>`;
 
-function example(definition: AnyDefinition, one: Example, insert: (formula: string) => void): TemplateResult {
+/** Whether an example of the notebook's own function holds; those of shipped functions always do. */
+function standing(definition: AnyDefinition, one: Example): TemplateResult | typeof nothing {
+  if (definition.ownOf === undefined) return nothing;
+  const why = whyItFails(definition, one);
+  return why
+    ? html`<p class="short">${cornerMark} ${capital(why)}.</p>`
+    : html`<p class="holds">${ringMark} ${say`The function gives what the example says.`}</p>`;
+}
+
+function example(
+  definition: AnyDefinition,
+  one: Example,
+  insert: ((formula: string) => void) | undefined,
+): TemplateResult {
   const formula = exampleFormula(definition, one.given);
   const { result } = explainCall(definition, inOrder(definition, one.given));
   const unit = resultUnit(definition);
@@ -70,25 +86,35 @@ function example(definition: AnyDefinition, one: Example, insert: (formula: stri
     <p class="formula">${formulaAsTyped(formula)}</p>
     <p>${given.join(betweenNumbers())}</p>
     <p><b>= ${shownValue(result, unit)}</b> <span class="soft">${say`published: ${expected}; ${sourceLine(one.source)}`}</span></p>
-    <button type="button" aria-label=${say`Insert ${formula}`} @click=${() => insert(formula)}>${say`Insert this example`}</button>
+    ${standing(definition, one)}
+    ${insert ? html`<button type="button" aria-label=${say`Insert ${formula}`} @click=${() => insert(formula)}>${say`Insert this example`}</button>` : nothing}
   </li>`;
 }
 
-/** Everything that is known of one named function, to read before it is used. */
+/**
+ * Everything that is known of one named function, to read before it is used.
+ *
+ * @param insert puts an example into the selected cell, or says why it cannot; undefined where that is not the place.
+ */
 export function functionPage(
   definition: AnyDefinition,
   family: string,
-  insert: ((formula: string) => void) | string,
+  insert: ((formula: string) => void) | string | undefined,
   copy?: () => void,
+  id = "function-title",
 ): TemplateResult {
   const { name, title, valid, caution, sources, examples, ownOf } = definition;
   // A function of the notebook's own may have none.
   const [first, ...more]: readonly Example[] = examples;
   const numbers = first ? explainCall(definition, inOrder(definition, first.given)).steps : [];
-  const put = typeof insert === "string" ? undefined : insert;
-  const one = (each: Example) => example(definition, each, put ?? (() => undefined));
-  return html`<article class="function" aria-labelledby="function-title">
-    <h3 id="function-title">${said(title)}</h3>
+  const isHeld = typeof insert === "string";
+  // Beside the cells long mathematics scrolls sideways, and keys reach it.
+  const isNarrow = insert === undefined;
+  const steps = (lines: readonly ExplainedStep[]) =>
+    html`<ol class="steps" tabindex=${isNarrow ? "0" : nothing} aria-label=${isNarrow ? say`Steps` : nothing}>${lines.map(stepLine)}</ol>`;
+  const one = (each: Example) => example(definition, each, typeof insert === "string" ? () => undefined : insert);
+  return html`<article class="function" aria-labelledby=${id}>
+    <h3 id=${id}>${said(title)}</h3>
     ${ownOf === undefined ? html`<p class="soft">${said(family)}</p>` : html`<p class="own-mark">${say`The notebook's own function, defined on page ${ownOf}`}</p>`}
     ${copy ? html`<p><button type="button" @click=${copy}>${say`Copy under another name …`}</button></p>` : nothing}
     <p class="formula call">=${call(definition)}</p>
@@ -96,7 +122,7 @@ export function functionPage(
     ${caution ? html`<p class="care">${careMark}<span>${said(caution)}</span></p>` : nothing}
     ${argumentRows(definition)}
     <h4>${say`Mathematics`}</h4>
-    <ol class="steps">${mathematicsOf(definition).map(stepLine)}</ol>
+    ${steps(mathematicsOf(definition))}
     ${constantRows(definition)}
     <h4>${say`Where it holds`}</h4>
     <p>${said(valid)}</p>
@@ -106,10 +132,10 @@ export function functionPage(
     ${typeof insert === "string" ? html`<p class="soft">${insert}</p>` : nothing}
     ${
       first
-        ? html`<ul class="examples" ?inert=${!put}>${one(first)}</ul>
-            <details><summary>${say`${name}, the first example step by step`}</summary><ol class="steps">${numbers.map(stepLine)}</ol></details>`
+        ? html`<ul class="examples" ?inert=${isHeld}>${one(first)}</ul>
+            <details><summary>${say`${name}, the first example step by step`}</summary>${steps(numbers)}</details>`
         : html`<p>${say`None; add a row example to its page.`}</p>`
     }
-    ${more.length > 0 ? html`<details><summary>${say`${more.length} more`}</summary><ul class="examples" ?inert=${!put}>${more.map(one)}</ul></details>` : nothing}
+    ${more.length > 0 ? html`<details><summary>${say`${more.length} more`}</summary><ul class="examples" ?inert=${isHeld}>${more.map(one)}</ul></details>` : nothing}
   </article>`;
 }

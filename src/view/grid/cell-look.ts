@@ -1,6 +1,7 @@
 import { contentOf, isFormula } from "../../engine/content";
 import type { LiveNotebook } from "../../notebook/live";
 import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
+import { isFunctionPage } from "../../notebook/own/function-page";
 import { rowKind } from "../../notebook/rows";
 import { outcomeAt, outcomeInCell } from "../../notebook/verdict";
 import { say } from "../../words/say";
@@ -8,42 +9,8 @@ import { rowUnits } from "../shown/row-units";
 import { unitText } from "../shown/unit-text";
 import { valueText } from "../shown/value-text";
 import { freeRowKind } from "./free-row";
-
-/** What a cell is to the eye; every shape differs by more than its colour. */
-export type Shape =
-  | "heading"
-  | "title"
-  | "note"
-  | "label"
-  | "caution"
-  | "hold"
-  | "key"
-  | "unit"
-  | "basis"
-  | "input"
-  | "result"
-  | "holds"
-  | "short"
-  | "open"
-  | "error"
-  | "text"
-  | "number"
-  | "blank";
-
-export interface Look {
-  readonly shape: Shape;
-  readonly text: string;
-  /** Stands to the right, as numbers do. */
-  readonly isRight?: boolean;
-  /** How far inside (positive) or outside its limit a check lies, as a share of it. */
-  readonly margin?: number;
-  /** Why there is no value, as a full sentence. */
-  readonly sentence?: string;
-  /** Long words: they run over several lines. */
-  readonly isWrapped?: boolean;
-  /** Shows part of another cell's result. */
-  readonly isSpilled?: boolean;
-}
+import { functionLook } from "./function-look";
+import type { Look, Shape } from "./look";
 
 const blank: Look = { shape: "blank", text: "" };
 
@@ -136,6 +103,7 @@ export function cellLook(
   column: number,
   decimals: number | undefined,
 ): Look {
+  if (isFunctionPage(page)) return functionLook(live, page, row, column);
   if (!isOptionPage(page)) return freeLook(live, page, row, column);
   return column < firstOption ? leadLook(live, page, row, column) : optionLook(live, page, row, column, decimals);
 }

@@ -1,5 +1,6 @@
 import { firstOption, isOptionPage, lead, type Page } from "../../notebook/model";
-import type { Look } from "./cell-look";
+import { functionColumns, hasHeader, isFunctionPage, part } from "../../notebook/own/function-page";
+import type { Look } from "./look";
 import { headerFont, linesOf, lookWidth, sides, textWidth } from "./text-width";
 
 type LookAt = (row: number, column: number) => Look;
@@ -22,9 +23,9 @@ const range = (least: number, wanted: number, most: number): Range => ({
 
 /** Width that the column's cells ask for, all of them or those that count. */
 function natural(page: Page, column: number, look: LookAt, counts: (one: Look) => boolean = () => true): number {
-  const isOption = isOptionPage(page);
-  let width = isOption ? textWidth((page.rows[0]?.[column] ?? "").toUpperCase(), headerFont) + sides : 0;
-  for (let row = isOption ? 1 : 0; row < Math.min(page.rows.length, mostRows); row++) {
+  const isHeaded = hasHeader(page);
+  let width = isHeaded ? textWidth((page.rows[0]?.[column] ?? "").toUpperCase(), headerFont) + sides : 0;
+  for (let row = isHeaded ? 1 : 0; row < Math.min(page.rows.length, mostRows); row++) {
     const one = look(row, column);
     if (one.shape === "heading" || one.shape === "note" || one.text === "" || !counts(one)) continue;
     width = Math.max(width, lookWidth(one));
@@ -97,6 +98,36 @@ function fitted(ranges: readonly Range[], room: number): number[] {
   return ranges.map(({ least, wanted: own }) => Math.floor(own - share * (own - least)));
 }
 
+/** Part, Name, Formula, Unit, Limits, Why, Source: least and most px; sentences and formulas take what is left. */
+const functionRanges: readonly (readonly [least: number, most: number])[] = [
+  [84, 104],
+  [84, 150],
+  [120, 420],
+  [50, 76],
+  [76, 170],
+  [150, 420],
+  [110, 420],
+];
+const isWord = new Set<number>([part.part, part.name, part.unit]);
+const takesRoom = new Set<number>([part.formula, part.why, part.source]);
+
+function functionWidths(page: Page, look: LookAt, room: number): number[] {
+  const columns = page.rows[0] ?? [];
+  const widths = fitted(
+    columns.map((_, column) => {
+      const [least, most] = functionRanges[column] ?? [64, 240];
+      const wanted = natural(page, column, look);
+      // A name or a unit is one word, which is not cut in two where there is room.
+      return range(isWord.has(column) ? Math.min(Math.max(least, wanted), most) : least, wanted, most);
+    }),
+    room,
+  );
+  const left = Math.floor((room - widths.reduce((sum, width) => sum + width, 0)) / takesRoom.size);
+  return left > 0 && columns.length === functionColumns.length
+    ? widths.map((width, column) => (takesRoom.has(column) ? width + left : width))
+    : widths;
+}
+
 /**
  * Widths of a page's columns in px. On an option page they share the room there is; a free sheet's columns are as wide
  * as their texts, within reason.
@@ -105,6 +136,7 @@ function fitted(ranges: readonly Range[], room: number): number[] {
  */
 export function columnWidths(page: Page, look: LookAt, room: number): number[] {
   const columns = Array.from({ length: page.rows[0]?.length ?? 0 }, (_, column) => column);
+  if (isFunctionPage(page)) return functionWidths(page, look, room);
   if (isOptionPage(page)) {
     const ranges = columns.map((column) => optionPageRange(page, column, look, room));
     const widths = fitted([...ranges.slice(0, firstOption), ...alike(ranges.slice(firstOption))], room);

@@ -1,4 +1,5 @@
 import { firstOption, isOptionPage, type Page } from "../../notebook/model";
+import { functionColumns, hasHeader } from "../../notebook/own/function-page";
 import { columnName } from "../../notebook/references";
 import { said } from "../../words/say";
 import type { CellMark } from "../cell-marks";
@@ -14,17 +15,16 @@ function part(name: string, text: string): HTMLElement {
 export function drawHeader(page: Page, column: number, th: HTMLTableCellElement): void {
   const label = th.querySelector(".colHeader");
   if (!label) return;
-  const name = isOptionPage(page) ? (page.rows[0]?.[column] ?? "") : "";
+  const name = hasHeader(page) ? (page.rows[0]?.[column] ?? "") : "";
+  // The names that every such page has are said in the language that is spoken.
+  const shared = isOptionPage(page) ? firstOption : functionColumns.length;
   const isCorner = column < 0 || th.previousElementSibling === null;
   label.replaceChildren(
     ...(isCorner
       ? []
-      : [
-          part("letter", columnName(column)),
-          ...(name ? [part("name", column < firstOption ? said(name) : name)] : []),
-        ]),
+      : [part("letter", columnName(column)), ...(name ? [part("name", column < shared ? said(name) : name)] : [])]),
   );
-  th.classList.toggle("named", isOptionPage(page));
+  th.classList.toggle("named", hasHeader(page));
   th.classList.toggle("right", isOptionPage(page) && column >= firstOption);
 }
 

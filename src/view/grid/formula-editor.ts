@@ -1,5 +1,7 @@
 import { TextEditor } from "handsontable/editors/textEditor";
 import { columnsOf, type Page } from "../../notebook/model";
+import { isFunctionPage, part } from "../../notebook/own/function-page";
+import { namesAbove } from "../../notebook/own/names-above";
 import { say } from "../../words/say";
 import { type Cell, cellName } from "../block";
 import { type Desk, firstLine } from "../desk";
@@ -79,6 +81,7 @@ export function formulaEditor(
       const typing = new FormulaTyping(this.TEXTAREA, {
         functions: functions(),
         choices: choicesAt(desk.notebook, page, home),
+        names: home.column === part.formula && isFunctionPage(page) ? namesAbove(page, home.row) : [],
         arrow: (key) => (this.isInFullEditMode() ? undefined : this.arrowPoint(page, home, key)),
         changed: () => this.autoResize.resize(),
       });

@@ -1,13 +1,15 @@
-import { columnsOf, isOptionPage, type Page } from "../../notebook/model";
+import { columnsOf, type Page } from "../../notebook/model";
+import { hasHeader } from "../../notebook/own/function-page";
 import { rowKind } from "../../notebook/rows";
 import { edges } from "../block";
 import type { CellMark } from "../cell-marks";
 import { type Desk, firstLine } from "../desk";
 import type { Clipboard } from "../edits/clipboard";
 import { rowDecimals } from "../shown/row-decimals";
-import { cellLook, type Look } from "./cell-look";
+import { cellLook } from "./cell-look";
 import { columnWidths, frozenColumns, rowHeight } from "./column-widths";
 import { hasTitleLine } from "./free-row";
+import type { Look } from "./look";
 
 /** Width of the row numbers in px. */
 export const rowNumbers = 36;
@@ -106,7 +108,7 @@ export class LayOut {
   get frozen(): { readonly fixedColumnsStart: number; readonly fixedRowsTop: number } {
     return {
       fixedColumnsStart: frozenColumns(this.page, this.widths, this.room),
-      fixedRowsTop: !isOptionPage(this.page) && hasTitleLine(this.page) ? 1 : 0,
+      fixedRowsTop: !hasHeader(this.page) && hasTitleLine(this.page) ? 1 : 0,
     };
   }
 

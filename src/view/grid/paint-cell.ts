@@ -1,5 +1,5 @@
 import type { CellMark } from "../cell-marks";
-import type { Look } from "./cell-look";
+import type { Look } from "./look";
 
 /** What a cell's element shows now, so that it is left alone when nothing changed. */
 const painted = new WeakMap<HTMLElement, string>();

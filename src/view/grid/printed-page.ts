@@ -1,5 +1,6 @@
 import type { LiveNotebook } from "../../notebook/live";
 import { firstOption, isOptionPage, type Page, textAt } from "../../notebook/model";
+import { hasHeader } from "../../notebook/own/function-page";
 import type { Desk } from "../desk";
 import { firstLine } from "../desk";
 import { rowDecimals } from "../shown/row-decimals";
@@ -11,12 +12,12 @@ function printedTable(live: LiveNotebook, page: Page): HTMLTableElement {
   const table = document.createElement("table");
   table.className = "cells printed";
   const columns = page.rows.reduce((most, row) => Math.max(most, row.length), 0);
-  if (isOptionPage(page)) {
+  if (hasHeader(page)) {
     const head = table.createTHead().insertRow();
     for (let column = 0; column < columns; column++) {
       const th = document.createElement("th");
       th.scope = "col";
-      if (column >= firstOption) th.className = "right";
+      if (isOptionPage(page) && column >= firstOption) th.className = "right";
       th.textContent = textAt(page, 0, column);
       head.append(th);
     }

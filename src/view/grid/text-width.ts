@@ -1,4 +1,4 @@
-import type { Look, Shape } from "./cell-look";
+import type { Look, Shape } from "./look";
 
 const context = document.createElement("canvas").getContext("2d");
 
@@ -8,6 +8,8 @@ const bold = "600 13.5px 'IBM Plex Sans'";
 export const headerFont = "600 12px 'IBM Plex Sans Condensed'";
 
 const fonts: Partial<Record<Shape, string>> = {
+  heading: "600 13px 'IBM Plex Sans Condensed'",
+  formula: "12px 'IBM Plex Mono'",
   key: "11px 'IBM Plex Mono'",
   basis: small,
   unit: small,

@@ -2,9 +2,11 @@
 
 import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { firstOption, isOptionPage, lead, type Page, pageById, textAt } from "../../notebook/model";
+import { isFunctionPage, part } from "../../notebook/own/function-page";
+import { namesAbove } from "../../notebook/own/names-above";
 import { rowEntry } from "../../notebook/row-entry";
 import { betweenNumbers, withDecimalSign } from "../../words/decimal-sign";
-import { say } from "../../words/say";
+import { said, say } from "../../words/say";
 import { inBackground } from "../background";
 import { type Cell, cellName, one } from "../block";
 import type { Desk } from "../desk";
@@ -84,12 +86,21 @@ export class CellLine {
     const quantity = isOptionPage(page) ? row[lead.quantity] : "";
     const option = isOption ? page.rows[0]?.[cell.column] : isOptionPage(page) ? page.rows[0]?.[cell.column] : "";
     const isAway = this.origin !== undefined && this.desk.page.id !== page.id;
-    return html`<b>${isAway ? `${page.name}, ` : ""}${cellName(cell)}</b>${quantity ? html`<span>${quantity}</span>` : nothing}${option ? html`<span>${option}</span>` : nothing}`;
+    const ofFunction = isFunctionPage(page) ? this.ofFunction(page, cell) : "";
+    return html`<b>${isAway ? `${page.name}, ` : ""}${cellName(cell)}</b>${quantity || ofFunction ? html`<span>${quantity || ofFunction}</span>` : nothing}${option ? html`<span>${option}</span>` : nothing}`;
+  }
+
+  /** `step L, Formula`: the row of a function, and the column. */
+  private ofFunction(page: Page, { row, column }: Cell): string {
+    const cells = page.rows[row] ?? [];
+    return [[cells[part.part], cells[part.name]].filter(Boolean).join(" "), said(page.rows[0]?.[column] ?? "")]
+      .filter(Boolean)
+      .join(", ");
   }
 
   private value(page: Page, cell: Cell): TemplateResult | string {
     const { live } = this.desk;
-    if (!live) return "";
+    if (!live || isFunctionPage(page)) return "";
     const value = live.value({ page: page.id, ...cell });
     if (value.kind === "error") return html`<span class="short">${cornerMark} ${say`no value`}</span>`;
     const units = rowUnits(live.notebook, page, cell.row);
@@ -108,6 +119,7 @@ export class CellLine {
 
   /** The error's sentence where there is one, else what the row says of itself. */
   private about(page: Page, cell: Cell): TemplateResult | string {
+    if (isFunctionPage(page)) return this.ofRow(page, cell.row);
     const { live, notebook } = this.desk;
     const value = live?.value({ page: page.id, ...cell });
     if (value?.kind === "error") {
@@ -140,15 +152,25 @@ export class CellLine {
       ${basis ? say`Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? say`One of ${choices.map((choice) => withDecimalSign(toType(String(choice)))).join(betweenNumbers())}.` : ""}`;
   }
 
+  /** The mistake in a row of a function page, or how its example stands. */
+  private ofRow(page: Page, row: number): TemplateResult | string {
+    const remark = this.desk.live?.ownRemark(page, row);
+    if (!remark) return "";
+    // A mistake begins with the word that the row has in its file, which has no capital.
+    return remark.kind === "holds"
+      ? `${capital(remark.sentence)}.`
+      : html`<span class="short">${cornerMark} ${remark.sentence}.</span>`;
+  }
+
   private begin(): void {
     const { page, block } = this.desk;
     if (this.field.readOnly || this.origin) return;
     const cell = block.from;
     this.origin = { page: page.id, cell, text: this.field.value };
-    const isOption = isOptionPage(page) && cell.column >= firstOption;
     const typing = new FormulaTyping(this.field, {
       functions: this.functions(),
-      choices: isOption ? choicesAt(this.desk.notebook, page, cell) : [],
+      choices: choicesAt(this.desk.notebook, page, cell),
+      names: cell.column === part.formula && isFunctionPage(page) ? namesAbove(page, cell.row) : [],
     });
     this.typing = typing;
     this.pointing = { home: page.id, takes: () => typing.takesPointing, put: (reference) => typing.point(reference) };

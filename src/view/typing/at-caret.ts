@@ -20,6 +20,12 @@ export function nameAtCaret(text: string, caret: number): string | undefined {
   return name !== undefined && !/^[\p{L}\p{N}_.]/u.test(text.slice(caret)) ? name : undefined;
 }
 
+/** The beginning of a name at the caret, in a formula of a function page: it has no equals sign. */
+export function wordAtCaret(text: string, caret: number): string | undefined {
+  const word = /(?<![A-Za-z0-9_.])[A-Za-z][A-Za-z0-9_]*$/.exec(text.slice(0, caret))?.[0];
+  return word !== undefined && !/^[A-Za-z0-9_]/.test(text.slice(caret)) ? word : undefined;
+}
+
 export interface ArgumentAtCaret {
   readonly call: TypedCall;
   /** Which argument, from 0. */

@@ -1,8 +1,12 @@
 // Past 150 lines: one conversation with the keys while a formula is typed.
 import { nothing, render } from "lit/html.js";
-import { argumentAtCaret, nameAtCaret, takesReference } from "./at-caret";
+import type { FormulaName } from "../../notebook/own/names-above";
+import { argumentAtCaret, nameAtCaret, takesReference, wordAtCaret } from "./at-caret";
 import { type KnownFunction, suggestionsFor } from "./known-function";
 import { argumentHint, hintId, listId, ofFunction, optionId, type Suggestion, suggestionList } from "./typing-help";
+
+/** Names in the list at once. */
+const mostNames = 12;
 
 type Field = HTMLTextAreaElement | HTMLInputElement;
 
@@ -11,6 +15,8 @@ export interface TypingOptions {
   readonly functions: readonly KnownFunction[];
   /** The values of a row that is picked from a list; empty for all others. */
   readonly choices: readonly string[];
+  /** The words of a formula that stands without an equals sign, on a function page; empty for all others. */
+  readonly names?: readonly FormulaName[];
   /** Answers an arrow key with the reference that it points to; undefined where arrows move the caret. */
   readonly arrow?: (key: string) => string | undefined;
   /** Told when the text changes by other means than the keyboard. */
@@ -126,8 +132,9 @@ export class FormulaTyping {
       this.replace(0, this.field.value.length, suggestion.text);
       this.dismissed = this.field.value;
     } else {
-      const typed = nameAtCaret(this.field.value, this.caret) ?? "";
-      const bracket = this.field.value[this.caret] === "(" ? "" : "(";
+      const { value } = this.field;
+      const typed = nameAtCaret(value, this.caret) ?? wordAtCaret(value, this.caret) ?? "";
+      const bracket = suggestion.kind === "name" || value[this.caret] === "(" ? "" : "(";
       this.replace(this.caret - typed.length, this.caret, suggestion.text + bracket);
     }
     this.refresh();
@@ -142,8 +149,20 @@ export class FormulaTyping {
       const shown = fitting.length === 0 || choices.includes(value) ? choices : fitting;
       return shown.map((choice) => ({ text: choice, about: "", kind: "choice" }));
     }
+    if (!value.startsWith("=")) return this.namesFound();
     const letters = nameAtCaret(value, this.caret);
     return letters === undefined ? [] : suggestionsFor(functions, letters).map(ofFunction);
+  }
+
+  private namesFound(): readonly Suggestion[] {
+    const { names = [] } = this.options;
+    const word = names.length > 0 ? wordAtCaret(this.field.value, this.caret) : undefined;
+    // A name that is written out is not completed: the key goes on to the cell.
+    if (word === undefined || names.some(({ name }) => name === word)) return [];
+    return names
+      .filter(({ name }) => name.toLowerCase().startsWith(word.toLowerCase()))
+      .slice(0, mostNames)
+      .map(({ name, about, isCall }) => ({ text: name, about, kind: isCall ? "call" : "name" }));
   }
 
   private refresh(): void {

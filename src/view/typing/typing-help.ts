@@ -4,11 +4,11 @@ import { counted, say } from "../../words/say";
 import type { ArgumentAtCaret } from "./at-caret";
 import type { KnownArgument, KnownFunction } from "./known-function";
 
-/** One line of the list under the text: a function, or one of a row's choices. */
+/** One line of the list under the text: a function, one of a row's choices, a name or a call in a formula of a function page. */
 export interface Suggestion {
   readonly text: string;
   readonly about: string;
-  readonly kind: "named" | "built in" | "choice";
+  readonly kind: "named" | "built in" | "choice" | "name" | "call";
 }
 
 export const listId = "typing-list";
@@ -35,7 +35,7 @@ export const suggestionList = (
             id=${optionId(i)}
             role="option"
             aria-selected=${i === active}
-            class=${kind === "named" ? "named" : ""}
+            class=${kind === "named" || kind === "name" ? "named" : ""}
             @mousedown=${(event: Event) => {
               event.preventDefault();
               event.stopPropagation();

@@ -6,6 +6,7 @@ import { figures } from "./figures";
 import { formulas } from "./formulas";
 import { functions } from "./functions";
 import { notebook } from "./notebook";
+import { ownFunctions } from "./own-functions";
 import { paper } from "./paper";
 import { screen } from "./screen";
 import { studies } from "./studies";
@@ -21,6 +22,7 @@ export const german: Catalogue = {
   ...formulas,
   ...functions,
   ...notebook,
+  ...ownFunctions,
   ...paper,
   ...screen,
   ...studies,
