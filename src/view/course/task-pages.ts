@@ -11,6 +11,7 @@ import type { Desk } from "../desk";
 import { cornerMark } from "../marks";
 import { askedPage } from "./asked-page";
 import { taught } from "./asked-task";
+import { focusWhenDrawn } from "./focus-when-drawn";
 import { Hints } from "./hints";
 import { TaskWork } from "./task-work";
 import { traineeForm } from "./trainee-form";
@@ -58,7 +59,7 @@ export class TaskPages {
     const change = () => {
       this.isAskingTrainee = true;
       this.update();
-      document.querySelector<HTMLElement>("#trainee")?.focus();
+      focusWhenDrawn("#trainee");
     };
     return this.work(course, task, numbers).show(
       course,

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { traineeId } from "../../course/seed";
 import { say } from "../../words/say";
+import { focusWhenDrawn } from "./focus-when-drawn";
 import type { TraineeMemory } from "./trainee-memory";
 
 /** Asks once who works here; the numbers of every task follow from it. */
@@ -11,7 +12,7 @@ export function traineeForm(memory: TraineeMemory, done: () => void): TemplateRe
     if (trainee === "") return;
     memory.setTrainee(trainee);
     done();
-    document.querySelector<HTMLElement>(".answers input")?.focus();
+    focusWhenDrawn(".answers input");
   };
   const forget = () => {
     memory.forget();
