@@ -1,7 +1,10 @@
 import type { Notebook } from "../notebook/model";
+import { retold } from "../words/retold";
+import { said, say } from "../words/say";
 import type { Audit } from "./audit";
 import { type Finding, placeOf } from "./finding";
 import { type Review, reviewsOf } from "./review";
+import { ruleNamed } from "./rule-words";
 
 /** A part of the record: a table, or nothing to say. */
 export interface RecordPart {
@@ -22,13 +25,18 @@ export interface AuditRecord {
   readonly limits: string;
 }
 
-const findingRow = (finding: Finding): string[] => [finding.severity, placeOf(finding), finding.rule, finding.message];
+const findingRow = (finding: Finding): string[] => [
+  said(finding.severity),
+  placeOf(finding),
+  ruleNamed(finding.rule),
+  retold(finding.message),
+];
 
 const reviewRow = ({ place, who, when, stale, lost }: Review): string[] => [
   place,
   who,
   when,
-  lost ? "no longer there" : stale ? "stale: something behind it has changed" : "stands",
+  lost ? say`no longer there` : stale ? say`stale: something behind it has changed` : say`stands`,
 ];
 
 /** Open findings, accepted ones with their reasons, and the reviews with what has become of them. */
@@ -37,21 +45,25 @@ export function recordOf(notebook: Notebook, audit: Audit): AuditRecord {
   const open = audit.open.map(findingRow);
   const accepted = audit.accepted.map((finding) => {
     const { who, when, reason } = finding.acceptance;
-    return [placeOf(finding), finding.rule, finding.message, reason, who, when];
+    return [placeOf(finding), ruleNamed(finding.rule), retold(finding.message), reason, who, when];
   });
   const reviews = reviewsOf(notebook).map(reviewRow);
   return {
     job: title,
     revision: revision ?? "",
     date: date ?? "",
-    sum: `${audit.formulas} formulas, ${open.length} open findings, ${accepted.length} accepted, ${reviews.length} reviews.`,
-    note: audit.note,
+    sum: say`${audit.formulas} formulas, ${open.length} open findings, ${accepted.length} accepted, ${reviews.length} reviews.`,
+    note: audit.note && retold(audit.note),
     parts: [
-      { title: "Open", header: ["Level", "Place", "Rule", "Finding"], rows: open },
-      { title: "Accepted", header: ["Place", "Rule", "Finding", "Reason", "By", "On"], rows: accepted },
-      { title: "Reviewed", header: ["Place", "By", "On", "State"], rows: reviews },
+      { title: say`Open`, header: [say`Level`, say`Place`, say`Rule`, say`Finding`], rows: open },
+      {
+        title: say`Accepted`,
+        header: [say`Place`, say`Rule`, say`Finding`, say`Reason`, say`By`, say`On`],
+        rows: accepted,
+      },
+      { title: say`Reviewed`, header: [say`Place`, say`By`, say`On`, say`State`], rows: reviews },
     ],
-    limits: "Checked against the rules of this program. Local codes and licensed practice decide.",
+    limits: say`Checked against the rules of this program. Local codes and licensed practice decide.`,
   };
 }
 
@@ -63,14 +75,14 @@ const table = ({ header, rows }: RecordPart): string =>
 /** The record of an audit as Markdown, to print and sign. */
 export function auditRecord(notebook: Notebook, audit: Audit): string {
   const { job, revision, date, sum, note, parts, limits } = recordOf(notebook, audit);
-  const head = [revision && `Revision ${revision}`, date].filter(Boolean).join(", ");
+  const head = [revision && say`Revision ${revision}`, date].filter(Boolean).join(", ");
   return [
-    `# Audit record: ${job}\n`,
+    `# ${say`Audit record: ${job}`}\n`,
     ...(head ? [`${head}\n`] : []),
     `${sum}\n`,
     ...(note ? [`${note}\n`] : []),
-    ...parts.map((part) => `## ${part.title}\n\n${part.rows.length > 0 ? table(part) : "Nothing."}\n`),
+    ...parts.map((part) => `## ${part.title}\n\n${part.rows.length > 0 ? table(part) : say`Nothing.`}\n`),
     `${limits}\n`,
-    "Name: ____________________  Date: ____________  Signature: ____________________\n",
+    `${say`Name`}: ____________________  ${say`Date`}: ____________  ${say`Signature`}: ____________________\n`,
   ].join("\n");
 }

@@ -16,6 +16,7 @@ import {
 import { rowEntry } from "../notebook/row-entry";
 import { positionOf, readAddress, rowKind } from "../notebook/rows";
 import { outcomeAt, outcomeWords } from "../notebook/verdict";
+import { said, say } from "../words/say";
 import { readFolder } from "./folder";
 import { columns, Misuse, type Output } from "./output";
 
@@ -23,15 +24,15 @@ import { columns, Misuse, type Output } from "./output";
 function withInput(notebook: Notebook, assignment: string): Notebook {
   const split = assignment.indexOf("=");
   if (split < 0)
-    throw new Misuse(`--set ${assignment}: write Page.key@Option=value, for example Supply.I_run@Cruiser=350.`);
+    throw new Misuse(say`--set ${assignment}: write Page.key@Option=value, for example Supply.I_run@Cruiser=350.`);
   const name = assignment.slice(0, split);
   const text = assignment.slice(split + 1);
   const at = positionOf(notebook, readAddress(name));
   const page = notebook.pages.find((one) => one.id === at.page);
   if (page && isFormula(textAt(page, at.row, at.column))) {
-    throw new Misuse(`--set ${name}: this cell is calculated; set one of the inputs that it depends on.`);
+    throw new Misuse(say`--set ${name}: this cell is calculated; set one of the inputs that it depends on.`);
   }
-  if (isFormula(text)) throw new Misuse(`--set ${name}: an input is a number or a text, not a formula.`);
+  if (isFormula(text)) throw new Misuse(say`--set ${name}: an input is a number or a text, not a formula.`);
   return setCells(notebook, [{ ...at, text }]);
 }
 
@@ -84,7 +85,8 @@ function optionPageText(live: LiveNotebook, page: Page): string {
   const errors: string[] = [];
   const rows = page.rows.map((cells, row) => {
     const kind = rowKind(page, row);
-    if (kind === "header" || kind === "heading") return [...cells];
+    if (kind === "heading") return [...cells];
+    if (kind === "header") return cells.map((name, column) => (column < firstOption ? said(name) : name));
     const entry = rowEntry(live.notebook, page, row);
     const shown = optionsOf(live.notebook).map((option, i) => {
       const at = { page: page.id, row, column: firstOption + i };
@@ -123,7 +125,7 @@ export function calculate(output: Output, folder: string, wishes: CalcWishes): v
   const wanted = wishes.page === undefined ? undefined : pageByName(notebook, wishes.page);
   if (wishes.page !== undefined && !wanted) {
     throw new Misuse(
-      `There is no page "${wishes.page}" (there are ${notebook.pages.map((page) => page.name).join(", ")}).`,
+      say`There is no page "${wishes.page}" (there are ${notebook.pages.map((page) => page.name).join(", ")}).`,
     );
   }
   const pages = wanted ? [wanted] : notebook.pages;

@@ -9,6 +9,7 @@ import { type Block, solutionSheet, taskSheet } from "../course/sheet";
 import { sheetsHtml, sheetText } from "../course/sheet-print";
 import type { Task } from "../course/task";
 import { type FileWishes, printTraineeFile } from "../course/trainee-file";
+import { say } from "../words/say";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
 
@@ -33,7 +34,7 @@ export function readBytes(output: Output, file: string): Uint8Array {
   try {
     return readFileSync(output.path(file));
   } catch {
-    throw new Misuse(`${file} cannot be read; name a CSV file.`);
+    throw new Misuse(say`${file} cannot be read; name a CSV file.`);
   }
 }
 
@@ -41,7 +42,7 @@ export function readBytes(output: Output, file: string): Uint8Array {
 function hintCount(hints: string | undefined): number | undefined {
   if (hints === undefined) return undefined;
   if (!/^\d{1,2}$/.test(hints))
-    throw new Misuse(`--hints ${hints}: give how many hints to print, for example --hints 1.`);
+    throw new Misuse(say`--hints ${hints}: give how many hints to print, for example --hints 1.`);
   return Number(hints);
 }
 
@@ -66,7 +67,9 @@ const fileWishes = (tasks: readonly Task[], wishes: SheetWishes): FileWishes => 
 export function writeTask(output: Output, args: readonly string[], wishes: SheetWishes): void {
   const [folder, wanted, ...more] = args;
   if (folder === undefined || more.length > 0 || wishes.trainee === undefined) {
-    throw new Misuse("task takes a course, a task and a trainee, for example task sheets/course 4 --for T07 --print.");
+    throw new Misuse(
+      say`task takes a course, a task and a trainee, for example task sheets/course 4 --for T07 --print.`,
+    );
   }
   const course = openCourse(output, folder);
   const tasks = wanted === undefined ? course.tasks : [taskBy(course, wanted)];
@@ -92,7 +95,7 @@ export function writeClass(
 ): void {
   const [folder, list, ...more] = args;
   if (folder === undefined || list === undefined || more.length > 0) {
-    throw new Misuse("class takes a course and a class list, for example class sheets/course class.csv.");
+    throw new Misuse(say`class takes a course and a class list, for example class sheets/course class.csv.`);
   }
   const course = openCourse(output, folder);
   const entries = openClass(output, list);

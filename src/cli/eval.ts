@@ -1,6 +1,7 @@
 import { Engine } from "../engine/engine";
 import type { CellFailure, CellValue } from "../engine/value";
 import { plainValue } from "../notebook/display";
+import { say } from "../words/say";
 import { Misuse, type Output } from "./output";
 
 type Plain = number | string | boolean | null;
@@ -28,7 +29,7 @@ export async function evaluate(output: Output, formulas: readonly string[], line
   const engine = new Engine([{ name: "Formula", rows: [[""]] }]);
   if (lines) {
     if (formulas.length > 0)
-      throw new Misuse("eval --lines reads its formulas from standard input; leave the formula out.");
+      throw new Misuse(say`eval --lines reads its formulas from standard input; leave the formula out.`);
     const text = (await output.input()).replace(/\r\n/g, "\n").replace(/\n$/, "");
     if (text !== "")
       output.write(
@@ -41,7 +42,7 @@ export async function evaluate(output: Output, formulas: readonly string[], line
   }
   const [formula, ...more] = formulas;
   if (formula === undefined || more.length > 0) {
-    throw new Misuse("eval takes one formula in quotation marks, for example eval '=CONDUCTOR.DROP(300, 10, 50)'.");
+    throw new Misuse(say`eval takes one formula in quotation marks, for example eval '=CONDUCTOR.DROP(300, 10, 50)'.`);
   }
   const cells = engine.calculate(formula);
   const failure = cells.flat().find(isFailure);

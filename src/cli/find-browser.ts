@@ -1,5 +1,6 @@
 import { accessSync, constants, statSync } from "node:fs";
 import { delimiter, join } from "node:path";
+import { say } from "../words/say";
 import { Misuse } from "./output";
 
 /** In order; both hold the path of the program. */
@@ -40,7 +41,7 @@ export function findBrowser(
     const path = environment[variable];
     if (!path) continue;
     if (isProgram(path)) return path;
-    throw new Misuse(`${variable} is "${path}", which is no program that can be run: correct it or unset it.`);
+    throw new Misuse(say`${variable} is "${path}", which is no program that can be run: correct it or unset it.`);
   }
   const onPath = (environment.PATH ?? "").split(delimiter).filter((folder) => folder !== "");
   return [

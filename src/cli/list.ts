@@ -7,6 +7,8 @@ import { families } from "../functions";
 import { familiesOf } from "../notebook/function-families";
 import { foundIn } from "../notebook/functions-found";
 import { exampleFormula } from "../notebook/proof-page";
+import { withDecimalSign } from "../words/decimal-sign";
+import { said, say } from "../words/say";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
 
@@ -55,17 +57,23 @@ function functionText(definition: AnyDefinition): string {
   const unit = resultUnit(definition);
   const [example] = examples;
   return [
-    `${definition.name}(${call.join(", ")})  ->  ${unit === "1" ? "plain number" : unit}`,
-    `    ${definition.title}`,
-    ...args.map(({ name, unit: own, about, allowed: limits }) => `    ${name} [${own}]: ${about}; allowed ${limits}`),
+    `${definition.name}(${call.join(", ")})  ->  ${unit === "1" ? say`plain number` : unit}`,
+    `    ${said(definition.title)}`,
+    ...args.map(
+      ({ name, unit: own, about, allowed: limits }) =>
+        `    ${name} [${own}]: ${say`${said(about)}; allowed ${limits}`}`,
+    ),
     ...mathematics.map(({ text, why }) => `    ${text}   (${why})`),
     ...constants.map(
-      ({ name, value, unit: own, about, source }) => `    ${name} = ${value} ${own}: ${about}; ${source}`,
+      ({ name, value, unit: own, about, source }) =>
+        `    ${name} = ${withDecimalSign(String(value))} ${own}: ${said(about)}; ${source}`,
     ),
-    `    holds: ${valid}`,
-    ...(caution ? [`    caution: ${caution}`] : []),
-    ...sources.map(({ text }) => `    source: ${text}`),
-    ...(example ? [`    example: ${example.formula} = ${example.expect}; ${example.source}`] : []),
+    `    ${say`holds: ${said(valid)}`}`,
+    ...(caution ? [`    ${say`caution: ${said(caution)}`}`] : []),
+    ...sources.map(({ text }) => `    ${say`source: ${text}`}`),
+    ...(example
+      ? [`    ${say`example: ${`${example.formula} = ${withDecimalSign(String(example.expect))}; ${example.source}`}`}`]
+      : []),
   ].join("\n");
 }
 
@@ -83,7 +91,7 @@ export function list(output: Output, wanted: readonly string[], json: boolean, f
       : familiesOf(readFolder(output.path(folder)));
   const found = foundIn(all, wanted.join(" "));
   if (found.length === 0) {
-    throw new Misuse(`No function says "${wanted.join(" ")}"; try one word of it, or a quantity such as drop.`);
+    throw new Misuse(say`No function says "${wanted.join(" ")}"; try one word of it, or a quantity such as drop.`);
   }
   if (json) {
     const data = found.flatMap(({ name, functions }) => functions.map((one) => jsonFunction(name, one)));
@@ -91,7 +99,8 @@ export function list(output: Output, wanted: readonly string[], json: boolean, f
     return;
   }
   const text = found.map(
-    ({ name, functions }) => `${name}\n${"=".repeat(name.length)}\n${functions.map(functionText).join("\n")}\n`,
+    ({ name, functions }) =>
+      `${said(name)}\n${"=".repeat(said(name).length)}\n${functions.map(functionText).join("\n")}\n`,
   );
   output.write(text.join("\n"));
 }

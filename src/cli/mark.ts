@@ -1,6 +1,7 @@
 import { markWordsOf } from "../course/mark";
 import { missingFrom, printMarks, talliesOf, traineeResults } from "../course/results";
 import { type MarkedFile, markTraineeFile } from "../course/trainee-file";
+import { say } from "../words/say";
 import { openClass, openCourse, readBytes } from "./course";
 import { columns, Misuse, type Output } from "./output";
 
@@ -19,27 +20,27 @@ function fileText({ file, trainee, tasks }: MarkedFile): string {
           `${typed.trim()} ${answer.unit === "1" ? "" : answer.unit}`.trim(),
           markWordsOf(mark),
         ])
-      : [[`${task.number}`, "", "", `not marked: ${refused}`]],
+      : [[`${task.number}`, "", "", say`not marked: ${refused}`]],
   );
-  return `${trainee} (${file})\n${columns([["task", "answer", "typed", "mark"], ...rows], () => false)}`;
+  return `${trainee} (${file})\n${columns([[say`task`, say`answer`, say`typed`, say`mark`], ...rows], () => false)}`;
 }
 
 function tallyText(files: readonly MarkedFile[]): string {
-  const rows = talliesOf(files).map(({ task, answer, outcome, trainees }) => [
+  const rows = talliesOf(files).map(({ task, answer, kind, outcome, trainees }) => [
     `${task}`,
     answer,
     `${trainees.length}`,
     outcome,
-    outcome === "right" ? "" : trainees.join(" "),
+    kind === "right" ? "" : trainees.join(" "),
   ]);
-  return columns([["task", "answer", "how many", "outcome", "who"], ...rows], (i) => i === 2);
+  return columns([[say`task`, say`answer`, say`how many`, say`outcome`, say`who`], ...rows], (i) => i === 2);
 }
 
 /** `mark COURSE FILE...`: marks the files that came back; text, `--csv` one mark a row, or `--json`. */
 export function markFiles(output: Output, args: readonly string[], wishes: MarkWishes): void {
   const [folder, ...names] = args;
   if (folder === undefined || names.length === 0) {
-    throw new Misuse("mark takes a course and the files to mark, for example mark sheets/course answers/*.csv.");
+    throw new Misuse(say`mark takes a course and the files to mark, for example mark sheets/course answers/*.csv.`);
   }
   const course = openCourse(output, folder);
   const files = names.map((name) => markTraineeFile(course, name, readBytes(output, name)));
@@ -57,10 +58,10 @@ export function markFiles(output: Output, args: readonly string[], wishes: MarkW
   }
   const scores = results.map(({ trainee, right, asked, refused }) => [
     trainee,
-    `${right} of ${asked} right`,
+    say`${right} of ${asked} right`,
     ...refused,
   ]);
   const parts = [files.map(fileText).join("\n\n"), columns(scores, () => false), tallyText(files)];
-  if (missing.length > 0) parts.push(`No file came from: ${missing.join(", ")}`);
+  if (missing.length > 0) parts.push(say`No file came from: ${missing.join(", ")}`);
   output.write(`${parts.join("\n\n")}\n`);
 }

@@ -6,6 +6,7 @@ import { readOptions } from "../study/options/read";
 import { runOptions } from "../study/options/run";
 import { columnOf, rowsNamed } from "../study/rows";
 import { sourceFor } from "../study/source";
+import { say } from "../words/say";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
 
@@ -22,7 +23,7 @@ export interface OptionsWishes {
 export function calculateOptions(output: Output, folder: string, wishes: OptionsWishes): void {
   const { from, rows = "Compare.*", base } = wishes;
   if (from === undefined) {
-    throw new Misuse("options needs the file with the options, for example --from boats.csv.");
+    throw new Misuse(say`options needs the file with the options, for example --from boats.csv.`);
   }
   const notebook = readFolder(output.path(folder));
   const column = columnOf(notebook, base);
@@ -30,7 +31,7 @@ export function calculateOptions(output: Output, folder: string, wishes: Options
   try {
     bytes = readFileSync(output.path(from));
   } catch {
-    throw new Misuse(`${from} cannot be read; name a CSV file with a column option and Page.key columns.`);
+    throw new Misuse(say`${from} cannot be read; name a CSV file with a column option and Page.key columns.`);
   }
   const table = readOptions(notebook, from, parsePage(from, decodeFile(from, bytes)), column);
   const wanted = rowsNamed(notebook, rows);

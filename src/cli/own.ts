@@ -6,6 +6,7 @@ import { type AddedFunction, beginFunction, copyFunction } from "../notebook/own
 import { mistakeSentence, type OwnFunction } from "../notebook/own/own-function";
 import { finderOf, ownFunctions } from "../notebook/own/own-functions";
 import { printPage } from "../notebook/page-csv";
+import { say } from "../words/say";
 import { readFolder, writeFolder } from "./folder";
 import { Misuse, type Output } from "./output";
 
@@ -20,24 +21,24 @@ export interface OwnWishes {
 }
 
 function line({ name, page, row, definition, mistake }: OwnFunction): string {
-  if (mistake || !definition) return mistake ? mistakeSentence(page, mistake) : `${page}, row ${row + 1}: ${name}`;
+  if (mistake || !definition) return mistake ? mistakeSentence(page, mistake) : say`${page}, row ${row + 1}: ${name}`;
   const examples = definition.examples.map((example) => {
     const { result, refusal } = explainCall(definition, inOrder(definition, example.given));
     const isNear =
       typeof example.expect === "number"
         ? Math.abs(Number(result) - example.expect) <= example.within
         : result === example.expect;
-    return `    example: ${refusal?.sentence ?? String(result)}, expected ${String(example.expect)}: ${isNear && !refusal ? "agrees" : "differs"}`;
+    return `    ${say`example: ${refusal?.sentence ?? String(result)}, expected ${String(example.expect)}: ${isNear && !refusal ? say`agrees` : say`disagrees`}`}`;
   });
-  return [`${name}  ${definition.title} (${page}, row ${row + 1})`, ...examples].join("\n");
+  return [`${name}  ${definition.title} (${say`${page}, row ${row + 1}`})`, ...examples].join("\n");
 }
 
 function added(notebook: Notebook, { copy, as, begin }: OwnWishes): AddedFunction {
   if (begin !== undefined) return beginFunction(notebook, begin.toUpperCase());
   if (copy === undefined || as === undefined)
-    throw new Misuse("--copy NAME needs --as NEW.NAME, for example --copy CONDUCTOR.DROP --as YARD.DROP.");
+    throw new Misuse(say`--copy NAME needs --as NEW.NAME, for example --copy CONDUCTOR.DROP --as YARD.DROP.`);
   const definition = finderOf(notebook)(copy.toUpperCase());
-  if (!definition) throw new Misuse(`There is no function ${copy}; \`list\` prints all names.`);
+  if (!definition) throw new Misuse(say`There is no function ${copy}; \`list\` prints all names.`);
   return copyFunction(notebook, definition, as.toUpperCase());
 }
 
@@ -46,7 +47,9 @@ export function ownOnTerminal(output: Output, folder: string, wishes: OwnWishes)
   const notebook = readFolder(output.path(folder));
   if (wishes.copy === undefined && wishes.begin === undefined && wishes.as === undefined) {
     const own = ownFunctions(notebook);
-    output.write(`${own.length > 0 ? own.map(line).join("\n") : "This notebook defines no functions of its own."}\n`);
+    output.write(
+      `${own.length > 0 ? own.map(line).join("\n") : say`This notebook defines no functions of its own.`}\n`,
+    );
     return;
   }
   const made = added(notebook, wishes);
@@ -54,5 +57,5 @@ export function ownOnTerminal(output: Output, folder: string, wishes: OwnWishes)
   output.write(printPage(page?.rows.slice(made.row) ?? []));
   if (wishes.write === undefined) return;
   writeFolder(output.path(wishes.write), made.notebook);
-  output.write(`written to ${wishes.write}, page ${page?.name}, row ${made.row + 1}\n`);
+  output.write(`${say`written to ${wishes.write}, page ${page?.name ?? ""}, row ${made.row + 1}`}\n`);
 }

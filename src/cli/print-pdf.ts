@@ -3,6 +3,7 @@ import { existsSync, mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
+import { say } from "../words/say";
 import { Misuse } from "./output";
 
 const longest = 120_000;
@@ -32,7 +33,7 @@ export function printPdf(browser: string, html: string, file: string): void {
     const { error } = spawnSync(browser, [...flags, pathToFileURL(page).href], { stdio: "ignore", timeout: longest });
     if (error !== undefined || !existsSync(file)) {
       throw new Misuse(
-        `${browser} printed no ${file}${error ? ` (${error.message})` : ""}; save it with --html and print that.`,
+        say`${browser} printed no ${file}${error ? ` (${error.message})` : ""}; save it with --html and print that.`,
       );
     }
   } finally {

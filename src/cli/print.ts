@@ -4,6 +4,7 @@ import { optionsOf } from "../notebook/model";
 import { isLayoutName, layoutNames } from "../paper/layout-names";
 import { paperOf } from "../paper/paper";
 import { sizesOf } from "../paper/sheet-size";
+import { say } from "../words/say";
 import { findBrowser } from "./find-browser";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
@@ -33,16 +34,16 @@ const fileWord = (text: string): string =>
 export function printPaper(output: Output, folder: string, wishes: PrintWishes, find = findBrowser): void {
   const { layout = "", paper = "A4", out } = wishes;
   if (!isLayoutName(layout)) {
-    throw new Misuse(`--layout "${layout}" is not a layout; choose one of ${layoutNames.join(", ")}.`);
+    throw new Misuse(say`--layout "${layout}" is not a layout; choose one of ${layoutNames.join(", ")}.`);
   }
   const sizes = sizesOf(layout);
   const size = sizes.find((one) => one === paper);
-  if (!size) throw new Misuse(`--paper "${paper}" is not a paper for ${layout}; choose ${sizes.join(" or ")}.`);
+  if (!size) throw new Misuse(say`--paper "${paper}" is not a paper for ${layout}; choose ${sizes.join(say` or `)}.`);
   const live = new LiveNotebook(readFolder(output.path(folder)));
   try {
     const option = wishes.option ?? "";
     if (option === "") {
-      throw new Misuse(`print needs --option; this notebook has ${optionsOf(live.notebook).join(", ")}.`);
+      throw new Misuse(say`print needs --option; this notebook has ${optionsOf(live.notebook).join(", ")}.`);
     }
     const html = paperOf(live, layout, option, size);
     const wanted = out === undefined ? undefined : output.path(out);
@@ -51,14 +52,13 @@ export function printPaper(output: Output, folder: string, wishes: PrintWishes, 
     const name = wanted ?? output.path(`${layout}-${fileWord(option)}.${browser ? "pdf" : "html"}`);
     if (browser !== undefined) {
       printPdf(browser, html, name);
-      output.write(`${name}: printed on ${size}.\n`);
+      output.write(`${say`${name}: printed on ${size}.`}\n`);
       return;
     }
     const file = isHtml ? name : name.replace(/\.pdf$/i, ".html");
     writeFileSync(file, html);
-    const why =
-      "No Chromium or Chrome was found, so this is HTML and not PDF: open it in a browser and print it there.";
-    output.write(`${file}: written for ${size}. ${isHtml ? "" : why}`.trimEnd());
+    const why = say`No Chromium or Chrome was found, so this is HTML and not PDF: open it in a browser and print it there.`;
+    output.write(`${say`${file}: written for ${size}.`} ${isHtml ? "" : why}`.trimEnd());
     output.write("\n");
   } finally {
     live.close();

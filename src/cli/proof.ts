@@ -5,6 +5,7 @@ import { readAbout } from "../notebook/migrate";
 import { printPage } from "../notebook/page-csv";
 import { proofRows } from "../notebook/proof-page";
 import { tablesRows } from "../notebook/tables-page";
+import { say } from "../words/say";
 import { Misuse, type Output } from "./output";
 
 const makers = { Proof: proofRows, Tables: tablesRows } as const;
@@ -14,7 +15,7 @@ export function writeProof(output: Output, folder: string): void {
   const path = output.path(folder);
   const about = readAbout(readFileSync(join(path, "notebook.json"), "utf8"));
   const entries = about.pages.filter((page) => page.name in makers);
-  if (entries.length === 0) throw new Misuse(`${folder}: notebook.json lists neither Proof nor Tables.`);
+  if (entries.length === 0) throw new Misuse(say`${folder}: notebook.json lists neither Proof nor Tables.`);
   for (const { name, file } of entries) {
     writeFileSync(join(path, file), printPage(makers[name as keyof typeof makers](catalogue)));
     output.write(`${file}\n`);

@@ -2,6 +2,7 @@ import { finish } from "../study/carry-out";
 import type { Range } from "../study/range";
 import { smallest } from "../study/smallest";
 import { solve } from "../study/solve";
+import { say } from "../words/say";
 import { Misuse, type Output } from "./output";
 import { inputPlace, numberFrom, openStudy, whyLine } from "./study";
 
@@ -25,13 +26,13 @@ export function solveBack(output: Output, args: readonly string[], wishes: Solve
   const [folder, question, ...more] = args;
   if (folder === undefined || question === undefined || more.length > 0 || wishes.by === undefined) {
     throw new Misuse(
-      "solve takes a folder, a result with the value that is wanted, and the input to change, for example solve sheets/three-hulls Supply.drop@Cruiser=0.5 --by Supply.run.",
+      say`solve takes a folder, a result with the value that is wanted, and the input to change, for example solve sheets/three-hulls Supply.drop@Cruiser=0.5 --by Supply.run.`,
     );
   }
   const split = question.lastIndexOf("=");
   const forChecks = question === "checks" || question.startsWith("checks@");
   if (split < 0 && !forChecks) {
-    throw new Misuse(`${question}: write the value that is wanted, for example ${question}=0.5, or checks@Option.`);
+    throw new Misuse(say`${question}: write the value that is wanted, for example ${question}=0.5, or checks@Option.`);
   }
   const open = openStudy(output, folder, forChecks ? question : question.slice(0, split));
   const input = inputPlace(open, wishes.by);
@@ -41,8 +42,8 @@ export function solveBack(output: Output, args: readonly string[], wishes: Solve
     output.write(wishes.json ? `${JSON.stringify(answer, undefined, 2)}\n` : `${whyLine(runner)}${answer.sentence}\n`);
     return;
   }
-  if (subject.results.length !== 1) throw new Misuse(`${question}: name one result, not ${subject.results.length}.`);
-  const wanted = numberFrom("The value that is wanted,", question.slice(split + 1)) ?? 0;
+  if (subject.results.length !== 1) throw new Misuse(say`${question}: name one result, not ${subject.results.length}.`);
+  const wanted = numberFrom(say`The value that is wanted,`, question.slice(split + 1)) ?? 0;
   const enough = wishes.atMost ? "at most" : "at least";
   const answer = finish(solve(subject, runner, { input, result: 0, wanted, enough, ...rangeFrom(wishes) }));
   output.write(wishes.json ? `${JSON.stringify(answer, undefined, 2)}\n` : `${whyLine(runner)}${answer.sentence}\n`);

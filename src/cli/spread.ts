@@ -7,6 +7,7 @@ import { isCommon, isSeed, isTrials, mostTrials, type StoredSpread, storedSpread
 import { inputsNamed, variedInputs } from "../study/varied";
 import { varyAdvice } from "../study/vary";
 import { listWords } from "../study/words";
+import { say } from "../words/say";
 import { columns, Misuse, type Output } from "./output";
 import { numberFrom, type OpenStudy, openStudy, whyLine } from "./study";
 
@@ -21,11 +22,11 @@ export interface SpreadWishes {
 
 function settingsFrom(stored: StoredSpread, wishes: SpreadWishes): Omit<StoredSpread, "vary"> {
   const common = numberFrom("--common", wishes.common) ?? stored.common;
-  if (!isCommon(common)) throw new Misuse(`--common ${common} (allowed 0 to 1: each by itself to all in step).`);
+  if (!isCommon(common)) throw new Misuse(say`--common ${common} (allowed 0 to 1: each by itself to all in step).`);
   const trials = numberFrom("--trials", wishes.trials) ?? stored.trials;
-  if (!isTrials(trials)) throw new Misuse(`--trials ${trials} (allowed whole numbers from 10 to ${mostTrials}).`);
+  if (!isTrials(trials)) throw new Misuse(say`--trials ${trials} (allowed whole numbers from 10 to ${mostTrials}).`);
   const seed = numberFrom("--seed", wishes.seed) ?? stored.seed;
-  if (!isSeed(seed)) throw new Misuse(`--seed ${seed}: write a whole number of at most nine digits.`);
+  if (!isSeed(seed)) throw new Misuse(say`--seed ${seed}: write a whole number of at most nine digits.`);
   return { common, trials, seed };
 }
 
@@ -33,17 +34,17 @@ function settingsFrom(stored: StoredSpread, wishes: SpreadWishes): Omit<StoredSp
 function variedFrom({ notebook, subject }: OpenStudy, stored: StoredSpread, asked: readonly string[]): VariedInput[] {
   const named = asked.map((one): readonly [string, string] => {
     const split = one.indexOf("=");
-    if (split < 0) throw new Misuse(`--vary ${one}: after Page.key= ${varyAdvice}.`);
+    if (split < 0) throw new Misuse(say`--vary ${one}: after Page.key= ${varyAdvice}.`);
     const [pattern, text] = [one.slice(0, split), one.slice(split + 1)];
     if (inputsNamed(notebook, subject, pattern).length === 0) {
-      throw new Misuse(`--vary ${pattern}: no result hangs on it.`);
+      throw new Misuse(say`--vary ${pattern}: no result hangs on it.`);
     }
     return [pattern, text];
   });
   const found = variedInputs(notebook, subject, [...Object.entries(stored.vary), ...named]);
   if (found.length === 0) {
     throw new Misuse(
-      "spread needs inputs that vary, for example --vary Supply.run=10,11.5,14 or --vary 'Estimate.*=±5%'.",
+      say`spread needs inputs that vary, for example --vary Supply.run=10,11.5,14 or --vary 'Estimate.*=±5%'.`,
     );
   }
   return found;
@@ -54,12 +55,12 @@ const percent = (share: number): string => `${displayNumber(100 * share, 1)} %`;
 function spreadText(answer: SpreadAnswer, open: OpenStudy, varied: readonly VariedInput[]): string {
   const { results, trials, seed, common, allHold } = answer;
   const head = [
-    "Result",
-    "Unit",
-    "Now",
+    say`Result`,
+    say`Unit`,
+    say`Now`,
     ...percentiles.map((share) => `P${100 * share}`),
-    "Holds",
-    "P80 is good to",
+    say`Check holds`,
+    say`P80 is good to`,
     "",
   ];
   const now = open.runner.run(open.subject.inputs.map(({ value }) => value));
@@ -70,7 +71,7 @@ function spreadText(answer: SpreadAnswer, open: OpenStudy, varied: readonly Vari
     ...one.percentiles.map((value) => (Number.isNaN(value) ? "" : displayNumber(value))),
     one.chance === undefined ? "" : percent(one.chance),
     `±${displayNumber(Number(one.error80.toPrecision(2)))}`,
-    one.lost === 0 ? "" : `${one.lost} trials without a result`,
+    one.lost === 0 ? "" : say`${one.lost} trials without a result`,
   ];
   const rows = results.flatMap((one, i) =>
     one.most > one.least || (one.lost > 0 && one.lost < trials) ? [line(one, i)] : [],
@@ -79,16 +80,16 @@ function spreadText(answer: SpreadAnswer, open: OpenStudy, varied: readonly Vari
   const silent = results.filter(({ lost }) => lost === trials).map(({ name }) => name);
   const names = varied.map(({ input }) => open.subject.inputs[input]?.name ?? "");
   return [
-    `${open.option}: ${trials} trials, seed ${seed}, common cause ${common}; varied ${listWords(names)}.`,
+    say`${open.option}: ${trials} trials, seed ${seed}, common cause ${common}; varied ${listWords(names)}.`,
     "",
     columns([head, ...rows], (column) => column >= 2 && column <= 8),
     "",
-    ...(steady.length === 0 ? [] : [`The same in every trial: ${steady.join(", ")}.`]),
-    ...(silent.length === 0 ? [] : [`Without a number: ${silent.join(", ")}.`]),
-    ...(allHold === undefined ? [] : [`All checks asked for hold in ${percent(allHold)} of the trials.`]),
+    ...(steady.length === 0 ? [] : [say`The same in every trial: ${steady.join(", ")}.`]),
+    ...(silent.length === 0 ? [] : [say`Without a number: ${silent.join(", ")}.`]),
+    ...(allHold === undefined ? [] : [say`All checks asked for hold in ${percent(allHold)} of the trials.`]),
     ...(common > 0 || varied.length < 2
       ? []
-      : ["Every input varied by itself; where one cause moves several together, say how far with --common 0 to 1."]),
+      : [say`Every input varied by itself; where one cause moves several together, say how far with --common 0 to 1.`]),
     "",
   ].join("\n");
 }
@@ -98,7 +99,7 @@ export function spreadOut(output: Output, args: readonly string[], wishes: Sprea
   const [folder, address, ...more] = args;
   if (folder === undefined || address === undefined || more.length > 0) {
     throw new Misuse(
-      "spread takes a folder and results, for example spread sheets/three-hulls Estimate.price_80@Cruiser.",
+      say`spread takes a folder and results, for example spread sheets/three-hulls Estimate.price_80@Cruiser.`,
     );
   }
   const open = openStudy(output, folder, address);

@@ -3,6 +3,7 @@ import { checkRows, columnOf, optionName, rowsNamed } from "../study/rows";
 import { type Runner, runnerOf } from "../study/runner";
 import { sourceFor } from "../study/source";
 import { type StudyInput, type Subject, subjectOf } from "../study/subject";
+import { say } from "../words/say";
 import { readFolder } from "./folder";
 import { Misuse, type Output } from "./output";
 
@@ -35,9 +36,9 @@ export function openStudy(output: Output, folder: string, address: string): Open
 /** The place of an input that the person named. @throws Misuse when the results do not hang on it. */
 export function inputPlace({ subject, notebook }: OpenStudy, name: string): number {
   const [row, ...more] = rowsNamed(notebook, name);
-  if (!row || more.length > 0) throw new Misuse(`--by ${name}: name one input, for example Supply.run.`);
+  if (!row || more.length > 0) throw new Misuse(say`--by ${name}: name one input, for example Supply.run.`);
   const place = subject.inputs.findIndex((input: StudyInput) => input.name === row.name);
-  if (place < 0) throw new Misuse(`${row.name} is no input of this result; see "moves" for those that are.`);
+  if (place < 0) throw new Misuse(say`${row.name} is no input of this result; see "moves" for those that are.`);
   return place;
 }
 
@@ -45,7 +46,7 @@ export function inputPlace({ subject, notebook }: OpenStudy, name: string): numb
 export function numberFrom(name: string, text: string | undefined): number | undefined {
   if (text === undefined) return undefined;
   const value = Number(text);
-  if (text.trim() === "" || !Number.isFinite(value)) throw new Misuse(`${name} ${text}: write a plain number.`);
+  if (text.trim() === "" || !Number.isFinite(value)) throw new Misuse(say`${name} ${text}: write a plain number.`);
   return value;
 }
 

@@ -6,6 +6,7 @@ import { finderOf } from "../notebook/own/own-functions";
 import { Refusal } from "../notebook/refusal";
 import { readAddress, rowNamed } from "../notebook/rows";
 import { namedIn, type UnfoldedCall, unfoldCall } from "../notebook/unfold";
+import { counted, say } from "../words/say";
 import { readFolder, writeFolder } from "./folder";
 import { columns, Misuse, type Output } from "./output";
 
@@ -29,7 +30,7 @@ function rowsText(page: Page, { notebook, first, count, row }: UnfoldedCall): st
   });
   live.close();
   const options = (page.rows[0] ?? []).slice(firstOption);
-  const header = ["Key", "Quantity", "Unit", ...options, `Formula for ${options[0]}`];
+  const header = [say`Key`, say`Quantity`, say`Unit`, ...options, say`Formula for ${options[0] ?? ""}`];
   return columns([header, ...rows], (i) => i > 2 && i < header.length - 1);
 }
 
@@ -37,7 +38,7 @@ function rowsText(page: Page, { notebook, first, count, row }: UnfoldedCall): st
 export function unfoldRow(output: Output, args: readonly string[], wishes: UnfoldWishes): void {
   const [folder, address, ...more] = args;
   if (folder === undefined || address === undefined || more.length > 0) {
-    throw new Misuse("unfold takes a folder and a row, for example unfold sheets/three-hulls Upkeep.oil_head.");
+    throw new Misuse(say`unfold takes a folder and a row, for example unfold sheets/three-hulls Upkeep.oil_head.`);
   }
   const notebook = readFolder(output.path(folder));
   const { page, row } = rowNamed(notebook, readAddress(address));
@@ -49,16 +50,16 @@ export function unfoldRow(output: Output, args: readonly string[], wishes: Unfol
   if (!definition) {
     throw new Refusal(
       found.length === 0
-        ? `${address} calls no named function; choose a row that does.`
-        : `${address} does not call ${wanted} (it calls ${names}).`,
+        ? say`${address} calls no named function; choose a row that does.`
+        : say`${address} does not call ${wanted ?? ""} (it calls ${names}).`,
     );
   }
   const unfolded = unfoldCall(notebook, page.id, row, definition);
   const after = pageByName(unfolded.notebook, page.name) as Page;
   output.write(
-    `${definition.name} in ${address}, unfolded into ${unfolded.count} rows\n${rowsText(after, unfolded)}\n`,
+    `${say`${definition.name} in ${address}, unfolded into ${counted(unfolded.count, "row")}`}\n${rowsText(after, unfolded)}\n`,
   );
   if (wishes.write === undefined) return;
   writeFolder(output.path(wishes.write), unfolded.notebook);
-  output.write(`written to ${wishes.write}\n`);
+  output.write(`${say`written to ${wishes.write}`}\n`);
 }

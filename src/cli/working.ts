@@ -6,6 +6,7 @@ import { LiveNotebook } from "../notebook/live";
 import type { NamedCall } from "../notebook/named-calls";
 import { positionOf, readAddress } from "../notebook/rows";
 import { type NamedValue, type Working, workingOf } from "../notebook/working";
+import { say } from "../words/say";
 import { readFolder } from "./folder";
 import { columns, Misuse, type Output } from "./output";
 
@@ -24,14 +25,14 @@ const indented = (text: string, by: number): string => text.replace(/^(?=.)/gm, 
 /** Each source once, however many constants rest on it. */
 function sourceLines(explanation: Explanation): string[] {
   const all: (NamedSource | undefined)[] = [...explanation.sources, ...explanation.steps.map(({ source }) => source)];
-  return [...new Set(all.flatMap((one) => (one ? [one.line] : [])))].map((line) => `source: ${line}`);
+  return [...new Set(all.flatMap((one) => (one ? [one.line] : [])))].map((line) => say`source: ${line}`);
 }
 
 function explanationText(explanation: Explanation): string {
   const args = explanation.arguments.map(({ words, value, given, unit, about, by, allowed, refusal }) => [
     words,
     refusal === undefined ? `${shown(value)}${unitWord(unit)}` : shown(given),
-    refusal ?? `${about}; ${by === "default" ? "by default" : "given"}, allowed ${allowed}`,
+    refusal ?? say`${about}; ${by === "default" ? say`by default` : say`given`}, allowed ${allowed}`,
   ]);
   const constants = explanation.constants.map(({ words, value, unit, about, source }) => [
     words,
@@ -46,17 +47,17 @@ function explanationText(explanation: Explanation): string {
         ? [indented(`${numbers.text}${value === undefined ? "" : ` = ${shown(value)}${unitWord(unit)}`}`, 2)]
         : []),
       ...(words ? [indented(words, 2)] : []),
-      ...(refusal ? [indented(`refused: ${refusal}`, 2)] : []),
+      ...(refusal ? [indented(say`refused: ${refusal}`, 2)] : []),
     ]);
   return [
     explanation.ownOf === undefined
       ? explanation.title
-      : `${explanation.title} (the notebook's own function, page ${explanation.ownOf})`,
+      : say`${explanation.title} (the notebook's own function, page ${explanation.ownOf})`,
     columns([...args, ...constants], () => false),
     ...steps,
-    `valid: ${explanation.valid}`,
-    `inside: ${insideSentence(explanation)}`,
-    ...(explanation.caution ? [`caution: ${explanation.caution}`] : []),
+    say`valid: ${explanation.valid}`,
+    say`inside: ${insideSentence(explanation)}`,
+    ...(explanation.caution ? [say`caution: ${explanation.caution}`] : []),
     ...sourceLines(explanation),
   ].join("\n");
 }
@@ -65,12 +66,12 @@ function callText({ cells, names, numbers, used, explanation, refusal }: NamedCa
   const result =
     explanation?.result === undefined ? "" : ` = ${shown(explanation.result)}${unitWord(explanation.unit)}`;
   return [
-    `${cells}${used ? "" : "   (in a branch that is not taken)"}`,
+    `${cells}${used ? "" : `   (${say`in a branch that is not taken`})`}`,
     indented(
       [
         names,
         numbers + result,
-        ...(refusal ? [`refused: ${refusal}`] : []),
+        ...(refusal ? [say`refused: ${refusal}`] : []),
         ...(explanation ? [explanationText(explanation)] : []),
       ].join("\n"),
       2,
@@ -93,10 +94,10 @@ function limitLines({ limits }: Working): string[] {
   if (!limits) return [];
   const { low, high, likely, choices, plausible } = limits;
   return [
-    ...(choices ? [`choices: ${choices.join(", ")}`] : []),
+    ...(choices ? [say`choices: ${choices.join(", ")}`] : []),
     ...(low !== undefined || high !== undefined
       ? [
-          `plausible: ${low ?? "…"} to ${high ?? "…"}${likely === undefined ? "" : `, likely ${likely}`}${plausible === false ? "; this value is outside" : ""}`,
+          say`plausible: ${low ?? "…"} to ${high ?? "…"}${likely === undefined ? "" : say`, likely ${likely}`}${plausible === false ? say`; this value is outside` : ""}`,
         ]
       : []),
   ];
@@ -105,25 +106,25 @@ function limitLines({ limits }: Working): string[] {
 /** Inputs behind a result that lie outside what is plausible for them. */
 const implausibleLines = ({ parts }: Working): string[] => {
   const outside = parts.filter(({ plausible }) => plausible === false).map(({ address }) => address);
-  return outside.length > 0 ? [`outside what is plausible: ${outside.join(", ")}`] : [];
+  return outside.length > 0 ? [say`outside what is plausible: ${outside.join(", ")}`] : [];
 };
 
 function workingText(working: Working): string {
   const { value, formula, calls, note } = working;
   return [
     `${working.quantity || working.cell}${working.option ? `, ${working.option}` : ""}: ${valueText(working)}`,
-    `${working.address}, cell ${working.cell}`,
+    say`${working.address}, cell ${working.cell}`,
     ...(value.kind === "error" ? [`${value.code} ${value.sentence}`] : []),
-    `${working.kind === "result" ? "" : "input, "}basis: ${working.basis}`,
+    working.kind === "result" ? say`basis: ${working.basis}` : say`input, basis: ${working.basis}`,
     ...limitLines(working),
     ...implausibleLines(working),
     ...(formula ? [`=${formula.cells}`] : []),
     ...(formula?.names ? [formula.names] : []),
     ...(formula?.numbers ? [formula.numbers] : []),
     ...(note ? [note] : []),
-    listText("fed by", working.parts),
+    listText(say`fed by`, working.parts),
     ...calls.map((call) => `\n${callText(call)}`),
-    listText("\nfeeds", working.usedBy),
+    listText(`\n${say`feeds`}`, working.usedBy),
   ]
     .filter((line) => line !== "")
     .join("\n");
@@ -133,10 +134,12 @@ function workingText(working: Working): string {
 export function printWorking(output: Output, args: readonly string[], json: boolean): void {
   const [folder, address, ...more] = args;
   if (folder === undefined || address === undefined || more.length > 0) {
-    throw new Misuse("working takes a folder and a cell, for example working sheets/three-hulls Supply.drop@Cruiser.");
+    throw new Misuse(
+      say`working takes a folder and a cell, for example working sheets/three-hulls Supply.drop@Cruiser.`,
+    );
   }
   const live = new LiveNotebook(readFolder(output.path(folder)));
   const working = workingOf(live, positionOf(live.notebook, readAddress(address)));
-  if (!working) throw new Misuse(`There is no cell ${address}.`);
+  if (!working) throw new Misuse(say`There is no cell ${address}.`);
   output.write(`${json ? JSON.stringify(working, undefined, 2) : workingText(working)}\n`);
 }

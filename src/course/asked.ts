@@ -1,5 +1,6 @@
 import { numberText, plainNumberText } from "../formula/number-text";
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import { type Numbers, scalarOf } from "./numbers";
 import type { Scalar } from "./scalar";
 import { shown } from "./shown";
@@ -35,7 +36,7 @@ export function givenIn(numbers: Numbers): readonly Given[] {
       const value = scalarOf(worked.values.get(name)) ?? "";
       if (typeof value === "number" && Number(plainNumberText(value)) !== value) {
         throw new Refusal(
-          `${task.file}, row ${row}: ${name} is ${value}, shown as ${numberText(value)}; round it with ROUND.`,
+          say`${task.file}, row ${row}: ${name} is ${value}, shown as ${numberText(value)}; round it with ROUND.`,
         );
       }
       return { name, about, unit, value };

@@ -1,5 +1,6 @@
 import type { Row } from "../notebook/model";
 import { printPage } from "../notebook/page-csv";
+import { say } from "../words/say";
 import { asAsked } from "./allowance";
 import { givenIn } from "./asked";
 import type { ClassEntry } from "./class-list";
@@ -34,16 +35,26 @@ export function printClassTable(
           exact,
         ].map(harmless);
       return [
-        ...givenIn(numbers).map(({ name, unit, value }) => line("given", name, unit, String(value), String(value))),
+        ...givenIn(numbers).map(({ name, unit, value }) => line(say`given`, name, unit, String(value), String(value))),
         ...task.answers.map(({ name, unit, allowance }) => {
           const value = scalarOf(numbers.worked.values.get(name)) ?? "";
-          return line("answer", name, unit, asAsked(allowance, value), String(value));
+          return line(say`answer`, name, unit, asAsked(allowance, value), String(value));
         }),
       ];
     }),
   );
   return printPage([
-    ["Trainee", ...beside.map(harmless), "Task", "Title", "Part", "Name", "Unit", "Value", "Exact value"],
+    [
+      say`Trainee`,
+      ...beside.map(harmless),
+      say`Task`,
+      say`Title`,
+      say`Part`,
+      say`Name`,
+      say`Unit`,
+      say`Value`,
+      say`Exact value`,
+    ],
     ...rows,
   ]);
 }

@@ -139,15 +139,15 @@ export function unreadableIn(answer: AskedAnswer | undefined, typed: string): Ma
 export function markWordsOf(mark: Mark): string {
   switch (mark.kind) {
     case "right":
-      return "right";
+      return say`right`;
     case "mistake":
       return say`not right: ${mark.title}. ${mark.advice}`;
     case "carried":
-      return say`follows from your own ${mark.from.join(" and ")}, which is not right`;
+      return say`follows from your own ${mark.from.join(say` and `)}, which is not right`;
     case "wrong":
       return say`not right`;
     case "blank":
-      return "blank";
+      return say`blank`;
     case "unreadable":
       return say`cannot be read: ${mark.why}`;
   }

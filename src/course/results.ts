@@ -1,5 +1,6 @@
 import type { Row } from "../notebook/model";
 import { printPage } from "../notebook/page-csv";
+import { say } from "../words/say";
 import type { ClassEntry } from "./class-list";
 import { harmless } from "./class-table";
 import { type Mark, markWordsOf } from "./mark";
@@ -10,6 +11,7 @@ export interface Tally {
   readonly task: number;
   readonly title: string;
   readonly answer: string;
+  readonly kind: Mark["kind"];
   /** `right`, the mistake's name, `follows from an earlier answer`, `not right`, `blank`, `cannot be read`. */
   readonly outcome: string;
   readonly trainees: readonly string[];
@@ -23,18 +25,36 @@ export interface TraineeResult {
   readonly refused: readonly string[];
 }
 
+/** One word for how an answer was marked. */
+function kindWords(kind: Mark["kind"]): string {
+  switch (kind) {
+    case "right":
+      return say`right`;
+    case "mistake":
+      return say`mistake`;
+    case "carried":
+      return say`carried`;
+    case "wrong":
+      return say`wrong`;
+    case "blank":
+      return say`blank`;
+    case "unreadable":
+      return say`unreadable`;
+  }
+}
+
 const outcomeOf = (mark: Mark): string => {
   switch (mark.kind) {
     case "mistake":
       return mark.title;
     case "carried":
-      return "follows from an earlier answer";
+      return say`follows from an earlier answer`;
     case "wrong":
-      return "not right, without a name";
+      return say`not right, without a name`;
     case "unreadable":
-      return "cannot be read";
+      return say`cannot be read`;
     default:
-      return mark.kind;
+      return kindWords(mark.kind);
   }
 };
 
@@ -50,6 +70,7 @@ export function talliesOf(files: readonly MarkedFile[]): readonly Tally[] {
           task: task.number,
           title: task.title,
           answer: answer.name,
+          kind: mark.kind,
           outcome,
           trainees: [],
         };
@@ -69,7 +90,9 @@ export const traineeResults = (files: readonly MarkedFile[]): readonly TraineeRe
       trainee,
       right: marks.filter(({ mark }) => mark.kind === "right").length,
       asked: marks.length,
-      refused: tasks.flatMap(({ task, refused }) => (refused === undefined ? [] : [`task ${task.number}: ${refused}`])),
+      refused: tasks.flatMap(({ task, refused }) =>
+        refused === undefined ? [] : [say`task ${task.number}: ${refused}`],
+      ),
     };
   });
 
@@ -85,13 +108,24 @@ export function printMarks(files: readonly MarkedFile[]): string {
     tasks.flatMap(({ task, marks, refused }): Row[] => {
       const line = (...cells: string[]): Row =>
         [file, trainee, String(task.number), task.title, ...cells].map(harmless);
-      if (refused !== undefined) return [line("", "", "", "not marked", "", refused)];
+      if (refused !== undefined) return [line("", "", "", say`not marked`, "", refused)];
       return marks.map(({ answer, typed, mark }) => {
         const name = mark.kind === "mistake" ? mark.title : "";
-        return line(answer.name, answer.unit, typed.trim(), mark.kind, name, markWordsOf(mark));
+        return line(answer.name, answer.unit, typed.trim(), kindWords(mark.kind), name, markWordsOf(mark));
       });
     }),
   );
-  const header = ["File", "Trainee", "Task", "Title", "Answer", "Unit", "Typed", "Mark", "Mistake", "In words"];
+  const header = [
+    say`File`,
+    say`Trainee`,
+    say`Task`,
+    say`Title`,
+    say`Answer`,
+    say`Unit`,
+    say`Typed`,
+    say`Mark`,
+    say`Mistake`,
+    say`In words`,
+  ];
   return printPage([header, ...rows]);
 }

@@ -1,3 +1,4 @@
+import { spoken } from "../words/language";
 import type { Block } from "./sheet";
 
 const width = 92;
@@ -71,5 +72,5 @@ section + section { break-before: page }`;
  */
 export function sheetsHtml(title: string, sheets: readonly (readonly Block[])[]): string {
   const body = sheets.map((blocks) => `<section>\n${blocks.map(blockHtml).join("\n")}\n</section>`).join("\n");
-  return `<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n<title>${safe(title)}</title>\n<style>\n${style}\n</style>\n</head>\n<body>\n${body}\n</body>\n</html>\n`;
+  return `<!doctype html>\n<html lang="${spoken().language}">\n<head>\n<meta charset="utf-8">\n<title>${safe(title)}</title>\n<style>\n${style}\n</style>\n</head>\n<body>\n${body}\n</body>\n</html>\n`;
 }

@@ -1,3 +1,4 @@
+import { say } from "../words/say";
 import type { Allowance } from "./allowance";
 import type { Amount } from "./amount";
 
@@ -6,18 +7,18 @@ export const taskHeader = ["Part", "Name", "Unit", "Text", "How", "Within", "Adv
 
 /** What the first column may say, and what the row then holds. */
 export const partWords = {
-  question: "a paragraph of the question; {name} stands for a number with its unit",
-  drawn: "a number drawn for each trainee; How says from what",
-  made: "a number that follows from the drawn ones and belongs to the question; How is its formula",
-  require: "a condition that drawn numbers must meet; How is its formula, Text the reason",
-  working: "a step of the solution; How is its formula",
-  answer: "what is asked; How is the solution, Within what is taken as right",
-  mistake: "a wrong way to the answer in Name; Text calls it by name, How is its formula, Advice helps on",
-  hint: "one step of help; hints are shown one after the other",
-  rule: "the rule that the task teaches",
-  source: "where the rule comes from",
-  beyond: "what may not be concluded",
-  caution: "the usual caution where the work can hurt someone",
+  question: say`a paragraph of the question; {name} stands for a number with its unit`,
+  drawn: say`a number drawn for each trainee; How says from what`,
+  made: say`a number that follows from the drawn ones and belongs to the question; How is its formula`,
+  require: say`a condition that drawn numbers must meet; How is its formula, Text the reason`,
+  working: say`a step of the solution; How is its formula`,
+  answer: say`what is asked; How is the solution, Within what is taken as right`,
+  mistake: say`a wrong way to the answer in Name; Text calls it by name, How is its formula, Advice helps on`,
+  hint: say`one step of help; hints are shown one after the other`,
+  rule: say`the rule that the task teaches`,
+  source: say`where the rule comes from`,
+  beyond: say`what may not be concluded`,
+  caution: say`the usual caution where the work can hurt someone`,
 } as const;
 
 export type PartWord = keyof typeof partWords;

@@ -2,6 +2,7 @@ import type { Row } from "../notebook/model";
 import { printPage } from "../notebook/page-csv";
 import { Refusal } from "../notebook/refusal";
 import { detectShape, readTable } from "../notebook/table-in";
+import { say } from "../words/say";
 import { allowanceWords } from "./allowance";
 import { givenIn, questionOf } from "./asked";
 import { harmless } from "./class-table";
@@ -70,7 +71,7 @@ export function printTraineeFile(
     traineeHeader,
     ["", "course", "", "", course.title, course.edition],
     ["", "trainee", "", "", "", traineeId(trainee)],
-    ["", "how", "", "", "Write each answer into the column Value of its row; leave everything else as it is.", ""],
+    ["", "how", "", "", say`Write each answer into the column Value of its row; leave everything else as it is.`, ""],
     ...rows,
   ]);
 }
@@ -107,7 +108,7 @@ function markRows(course: Course, trainee: string, task: Task, rows: readonly Ro
     ({ name, value }) => given.get(name)?.trim().replace(",", ".") !== String(value),
   );
   if (strange && [...typed.values()].some((text) => text.trim() !== "")) {
-    const why = `the file says ${strange.name} ${given.get(strange.name) ?? "(nothing)"}, ${trainee} has ${strange.value}; it is another trainee's file, or of another edition`;
+    const why = say`the file says ${strange.name} ${given.get(strange.name) ?? say`(nothing)`}, ${trainee} has ${strange.value}; it is another trainee's file, or of another edition`;
     return { task, marks: [], refused: why };
   }
   return { task, marks: markTask(numbers, typed), refused: undefined };
@@ -123,7 +124,7 @@ export const isTraineeTable = (rows: readonly Row[]): boolean => {
 export function readTraineeRows(file: string, bytes: Uint8Array): readonly Row[] {
   const rows = readTable(file, bytes, detectShape(bytes));
   if (!isTraineeTable(rows)) {
-    throw new Refusal(`${file}, row 1: a trainee's file begins with ${traineeHeader.join(",")}.`);
+    throw new Refusal(say`${file}, row 1: a trainee's file begins with ${traineeHeader.join(",")}.`);
   }
   return rows.slice(1).map((row) => row.map((cell, i) => (i === traineeColumn.value ? cell : cell.trim())));
 }
@@ -137,7 +138,7 @@ export function markTraineeFile(course: Course, file: string, bytes: Uint8Array)
   const rows = readTraineeRows(file, bytes);
   const trainee = traineeId(rows.find((row) => row[traineeColumn.part] === "trainee")?.[traineeColumn.value] ?? "");
   if (trainee === "")
-    throw new Refusal(`${file}: the row "trainee" is missing or has no value; put the trainee there.`);
+    throw new Refusal(say`${file}: the row "trainee" is missing or has no value; put the trainee there.`);
   const wanted = [...new Set(rows.flatMap((row) => row[traineeColumn.task] || []))];
   return {
     file,

@@ -2,6 +2,7 @@ import { readNotebook } from "../notebook/files";
 import type { Notebook, Page, Row } from "../notebook/model";
 import { printPage } from "../notebook/page-csv";
 import { Refusal } from "../notebook/refusal";
+import { say } from "../words/say";
 import { type AskedAnswer, type AskedTask, taughtOf, taughtParts } from "./asked-task";
 import { askedKind } from "./kinds";
 import { traineeId } from "./seed";
@@ -16,7 +17,7 @@ function pageName(number: string, title: string, isTaken: boolean): string {
     .replace(/[^\p{L}\p{N} ,()-]+/gu, " ")
     .replace(/\s+/g, " ")
     .trim();
-  return plain === "" || isTaken ? `Task ${number} ${plain}`.trim() : plain;
+  return plain === "" || isTaken ? say`Task ${number} ${plain}`.trim() : plain;
 }
 
 /**
@@ -32,10 +33,10 @@ export function traineeNotebook(file: string, bytes: Uint8Array): Notebook {
   const trainee = traineeId(cell(named("trainee"), at.value));
   const numbers = [...new Set(rows.flatMap((row) => cell(row, at.task) || []))];
   if (trainee === "")
-    throw new Refusal(`${file}: the row "trainee" is missing or has no value; ask your trainer for another file.`);
-  if (numbers.length === 0) throw new Refusal(`${file} has no tasks; ask your trainer for another file.`);
-  const course = cell(named("course"), at.text) || "Course";
-  const taken = new Set(["this file"]);
+    throw new Refusal(say`${file}: the row "trainee" is missing or has no value; ask your trainer for another file.`);
+  if (numbers.length === 0) throw new Refusal(say`${file} has no tasks; ask your trainer for another file.`);
+  const course = cell(named("course"), at.text) || say`Course`;
+  const taken = new Set([say`This file`.toLowerCase()]);
   const tasks = numbers.map((number) => {
     const own = rows.filter((row) => cell(row, at.task) === number);
     const title = cell(
@@ -51,7 +52,7 @@ export function traineeNotebook(file: string, bytes: Uint8Array): Notebook {
     title: `${course}: ${trainee}`,
     pages: [
       ...tasks.map(({ name, file: own }) => ({ name, file: own, kind: askedKind })),
-      { name: "This file", file: "trainee.csv" },
+      { name: say`This file`, file: "trainee.csv" },
     ],
     settings: { edition: cell(named("course"), at.value), trainee },
   };
@@ -90,13 +91,22 @@ export const answerColumn = at.value;
 export const typedOn = (page: Page, name: string): string =>
   (page.rows[answerRow(page, name)]?.[at.value] ?? "").replace(/^'/, "");
 
-const oneOf = "one of: ";
+/** Parts `Loss (3 figures or more)` at the brackets at its end, in whatever language the file was written. */
+function aboutAndHow(text: string): readonly [about: string, how: string] {
+  if (!text.endsWith(")")) return [text, ""];
+  let depth = 0;
+  for (let i = text.length - 1; i > 0; i--) {
+    if (text[i] === ")") depth++;
+    else if (text[i] === "(" && --depth === 0) return [text.slice(0, i).trimEnd(), text.slice(i + 1, -1)];
+  }
+  return [text, ""];
+}
 
+/** What is chosen from has its words after a colon: `one of: fits / does not fit`. */
 function answerOf(row: Row): AskedAnswer {
-  const text = cell(row, at.text);
-  const [, about = text, how = ""] = /^(.*?) \(((?:one of: |the exact number|to |\d+ figures).*)\)$/.exec(text) ?? [];
-  const choices = how.startsWith(oneOf) ? how.slice(oneOf.length).split(" / ") : [];
-  return { name: cell(row, at.name), about, unit: cell(row, at.unit), how, choices };
+  const [about, how] = aboutAndHow(cell(row, at.text));
+  const [, list] = /^[^:/]+: (.+ \/ .+)$/.exec(how) ?? [];
+  return { name: cell(row, at.name), about, unit: cell(row, at.unit), how, choices: list?.split(" / ") ?? [] };
 }
 
 /** A task out of its page of a trainee's file. */

@@ -1,9 +1,11 @@
+import { say } from "../words/say";
+
 /** Thrown out of a calculation whose time is up; what it had done is void. */
 export class OutOfTime extends Error {
   override readonly name = "OutOfTime";
 
   constructor(readonly seconds: number) {
-    super(`the calculation took longer than ${seconds} seconds and was stopped`);
+    super(say`the calculation took longer than ${seconds} seconds and was stopped`);
   }
 }
 

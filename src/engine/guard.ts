@@ -1,4 +1,5 @@
 // Past 150 lines: one file is all that puts limits into the engine, so that a new version is looked at in one place.
+
 import {
   ArraySize,
   CellError,
@@ -8,6 +9,7 @@ import {
   type SimpleCellAddress,
   SimpleRangeValue,
 } from "hyperformula";
+import { say } from "../words/say";
 import { OutOfTime, step } from "./allowance";
 import { limits } from "./limits";
 import { settings } from "./settings";
@@ -47,7 +49,7 @@ interface Functions {
 }
 
 const tooMany = (cells: number): CellError =>
-  new CellError(ErrorType.NUM, `${cells} cells are meant at once (allowed ${limits.cells}): use a smaller range`);
+  new CellError(ErrorType.NUM, say`${cells} cells are meant at once (allowed ${limits.cells}): use a smaller range`);
 
 const sizeOf = (value: unknown): readonly [number, number] =>
   value instanceof SimpleRangeValue ? [value.height(), value.width()] : [1, 1];
@@ -74,14 +76,14 @@ function guardParts(interpreter: Interpreter): void {
       const refused = ast.type === "FUNCTION_CALL" ? refusal(this, ast, state) : undefined;
       const value = refused ?? evaluate.call(this, ast, state);
       return typeof value === "string" && value.length > limits.text
-        ? new CellError(ErrorType.VALUE, `the text has ${value.length} letters (allowed ${limits.text}): shorten it`)
+        ? new CellError(ErrorType.VALUE, say`the text has ${value.length} letters (allowed ${limits.text}): shorten it`)
         : value;
     } catch (cause) {
       if (cause instanceof OutOfTime) throw cause;
       const problem = cause instanceof Error ? cause.message : String(cause);
       return cause instanceof TooMany
         ? tooMany(cause.cells)
-        : new CellError(ErrorType.ERROR, `this failed in itself (${problem}): write it in another way`);
+        : new CellError(ErrorType.ERROR, say`this failed in itself (${problem}): write it in another way`);
     }
   };
   const combine = interpreter.binaryRangeWrapper;

@@ -1,3 +1,5 @@
+import { say } from "../words/say";
+
 /** How much a formula may ask for. More than this is a slip of the pen, or somebody means harm. */
 export const limits = {
   /** Letters of a formula. */
@@ -28,22 +30,21 @@ function depthOf(formula: string): number {
   return most;
 }
 
-const over = (what: string, found: number, allowed: number): string => `${what} ${found} (allowed ${allowed})`;
-
 /** Why a text cannot stand in a cell, as the end of a sentence that begins with the cell; undefined when it can. */
 export function textFault(text: string): string | undefined {
-  if (text.length > limits.text) return `${over("the letters of the text are", text.length, limits.text)}; shorten it`;
+  if (text.length > limits.text)
+    return say`the letters of the text are ${text.length} (allowed ${limits.text}); shorten it`;
   if (!text.startsWith("=") || text.length < limits.depth) return undefined;
   if (text.length > limits.formula) {
-    return `${over("the letters of the formula are", text.length, limits.formula)}; do it in several cells`;
+    return say`the letters of the formula are ${text.length} (allowed ${limits.formula}); do it in several cells`;
   }
   const bare = text.slice(1).replace(strings, "x");
   const depth = depthOf(bare);
   if (depth > limits.depth) {
-    return `${over("the brackets inside one another are", depth, limits.depth)}; do it in several cells`;
+    return say`the brackets inside one another are ${depth} (allowed ${limits.depth}); do it in several cells`;
   }
   const operators = bare.match(/[-+*/^&=<>%]/g)?.length ?? 0;
   return operators > limits.operators
-    ? `${over("the operators of the formula are", operators, limits.operators)}; do it in several cells`
+    ? say`the operators of the formula are ${operators} (allowed ${limits.operators}); do it in several cells`
     : undefined;
 }

@@ -13,6 +13,7 @@ import { callFunction } from "../formula/call";
 import type { AnyDefinition } from "../formula/definition";
 import { Fault, type FaultCode } from "../formula/fault";
 import type { Answer, Given } from "../formula/value";
+import { say } from "../words/say";
 
 type Call = Parameters<FunctionPlugin["runFunction"]>;
 
@@ -47,7 +48,7 @@ function answer(definition: AnyDefinition, values: readonly unknown[]): Answer |
     if (problem instanceof Passed) return problem.error;
     if (problem instanceof Fault) return new CellError(errorTypes[problem.code], problem.sentence);
     const cause = problem instanceof Error ? problem.message : String(problem);
-    return new CellError(ErrorType.ERROR, `${definition.name} failed in itself: ${cause}`);
+    return new CellError(ErrorType.ERROR, say`${definition.name} failed in itself: ${cause}`);
   }
 }
 

@@ -1,6 +1,8 @@
 // Where in a notebook each figure finds its numbers: the one place that knows keys. Long because it is one list.
+
 import type { LiveNotebook } from "../notebook/live";
 import { optionsOf } from "../notebook/model";
+import { say } from "../words/say";
 import { conductorWarmth } from "./conductor-warmth";
 import { costSpread } from "./cost-spread";
 import { cutLines } from "./cut-lines";
@@ -85,7 +87,7 @@ export const kinds = {
     const station = read.has("Tunnel.hull_station") ? read.number("Tunnel.hull_station") : 0;
     const height = read.has("Tunnel.hull_height") ? read.number("Tunnel.hull_height") : 0;
     const page = offsetPageOf(live, option);
-    const offsets = page ? readOffsets(live, page) : `there is no sheet "Offsets ${option}"`;
+    const offsets = page ? readOffsets(live, page) : say`there is no sheet "Offsets ${option}"`;
     if (typeof offsets === "string") {
       read.miss(offsets);
       return () => ({ title: "", sentence: offsets });

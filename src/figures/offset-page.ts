@@ -1,5 +1,6 @@
 import type { LiveNotebook } from "../notebook/live";
 import { columnsOf, isOptionPage, type Page, pageByName } from "../notebook/model";
+import { say } from "../words/say";
 
 /** Offsets as a free sheet holds them. */
 export interface OffsetPage {
@@ -41,7 +42,7 @@ export function readOffsets(live: LiveNotebook, page: Page): OffsetPage | string
     for (const [column, station] of stations.entries()) {
       const offset = number(row + 1, column + 1);
       if (offset === undefined)
-        return `${page.name}: no number at station ${station} mm, height ${height} mm; write 0 where there is no hull`;
+        return say`${page.name}: no number at station ${station} mm, height ${height} mm; write 0 where there is no hull`;
       offsets.push(offset);
     }
   }

@@ -1,5 +1,6 @@
 import type { LiveNotebook } from "../notebook/live";
 import { optionsOf } from "../notebook/model";
+import { said, say } from "../words/say";
 import type { Figure } from "./figure";
 import { type FigureName, kinds } from "./kinds";
 import { offsetPageOf } from "./offset-page";
@@ -24,17 +25,17 @@ const told = 3;
 
 /** One figure of a notebook for one option, or one sentence that names the rows which are missing. */
 export function figureOf(live: LiveNotebook, name: FigureName, option: string): Figure {
-  const title = name.charAt(0).toUpperCase() + name.slice(1);
+  const title = said(name.charAt(0).toUpperCase() + name.slice(1));
   const options = optionsOf(live.notebook);
   if (!options.includes(option)) {
-    return { title, sentence: `Not drawn. There is no option "${option}" (there are ${options.join(", ")}).` };
+    return { title, sentence: say`Not drawn. There is no option "${option}" (there are ${options.join(", ")}).` };
   }
   const read = new Readings(live, option);
   const draw = kinds[name](read, live, option);
   if (read.missing.length === 0) return draw();
   const more = read.missing.length - told;
   const list = read.missing.slice(0, told).join("; ");
-  return { title, sentence: `Not drawn for ${option}. ${list}${more > 0 ? `; and ${more} more` : ""}.` };
+  return { title, sentence: say`Not drawn for ${option}. ${list}${more > 0 ? say`; and ${more} more` : ""}.` };
 }
 
 /** The figures of a page for one option, drawn from the notebook as it stands. */

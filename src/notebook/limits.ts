@@ -1,5 +1,6 @@
 import { textFault } from "../engine/limits";
 import { mostColumns, mostRows } from "../engine/settings";
+import { say } from "../words/say";
 import { columnName } from "./references";
 import { Refusal } from "./refusal";
 
@@ -31,20 +32,20 @@ export const checkCell = (page: string, row: number, column: number, text: strin
 export function checkSize(name: string, rows: number, columns: number): void {
   if (rows <= mostRows && columns <= mostColumns && rows * columns <= most.cells) return;
   throw new Refusal(
-    `${name} would have ${rows} rows and ${columns} columns (allowed ${mostRows} and ${mostColumns}, and ${most.cells} cells).`,
+    say`${name} would have ${rows} rows and ${columns} columns (allowed ${mostRows} and ${mostColumns}, and ${most.cells} cells).`,
   );
 }
 
 /** @throws Refusal for a name that no line can show. */
 export function checkLength(what: string, name: string): void {
   if (name.length > most.name) {
-    throw new Refusal(`${what} "${name.slice(0, 40)} …" has ${name.length} letters (allowed ${most.name}).`);
+    throw new Refusal(say`${what} "${name.slice(0, 40)} …" has ${name.length} letters (allowed ${most.name}).`);
   }
 }
 
 /** @throws Refusal for a note that is longer than a person writes. */
 export function checkNote(page: string, note: string): void {
   if (note.length > most.note) {
-    throw new Refusal(`The notes of ${page} have ${note.length} letters (allowed ${most.note}); shorten them.`);
+    throw new Refusal(say`The notes of ${page} have ${note.length} letters (allowed ${most.note}); shorten them.`);
   }
 }

@@ -1,8 +1,10 @@
 // Past 150 lines: the one gateway to an open notebook: texts, engine and history move together.
+
 import { OutOfTime } from "../engine/allowance";
 import { Engine, type EngineCell } from "../engine/engine";
 import type { Parsed } from "../engine/parsed";
 import { blank, type CellValue } from "../engine/value";
+import { say } from "../words/say";
 import type { Change } from "./change";
 import { changedTexts, sameShape, type Written } from "./difference";
 import { History, type Step } from "./history";
@@ -15,7 +17,7 @@ import { Refusal } from "./refusal";
 export type { Change };
 
 const tooLong = ({ message }: OutOfTime): Refusal =>
-  new Refusal(`This was not done: ${message}. Use smaller ranges, or fewer formulas over the same cells.`);
+  new Refusal(say`This was not done: ${message}. Use smaller ranges, or fewer formulas over the same cells.`);
 
 type Listener = (change: Change) => void;
 

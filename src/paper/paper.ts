@@ -2,6 +2,7 @@ import { escaped } from "../figures/draw/mark";
 import type { LiveNotebook } from "../notebook/live";
 import { optionsOf } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
+import { inSentence } from "../words/in-sentence";
 import { spoken } from "../words/language";
 import { say } from "../words/say";
 import { customerEstimate } from "./customer-estimate";
@@ -54,12 +55,12 @@ export function paperOf(live: LiveNotebook, layout: LayoutName, option: string, 
   const { about } = live.notebook;
   const options = optionsOf(live.notebook);
   if (!options.includes(option)) {
-    throw new Refusal(say`There is no option "${option}" (there are ${options.join(", ") || "none"}).`);
+    throw new Refusal(say`There is no option "${option}" (there are ${options.join(", ") || say`none`}).`);
   }
   const title = layoutTitles[layout];
-  const revision = say`revision ${about.revision || "none"}`;
+  const revision = say`revision ${about.revision || say`none`}`;
   const date = about.date || say`no date`;
-  const margin = `${about.title}, ${option}, ${title.toLowerCase()}, ${revision}, ${date}`;
+  const margin = `${about.title}, ${option}, ${inSentence(title)}, ${revision}, ${date}`;
   const asked = new LinesAsked(live, option);
   const top = verdict(asked);
   const content = body(layout, asked, size, margin);
@@ -83,7 +84,7 @@ ${layout === "templates" ? templateStyle(size) : ""}
 </head>
 <body>
 <h1>${title}</h1>
-<div class="title">${cell("job", about.title)}${cell("option", option)}${cell("revision", about.revision || "none")}${cell("date", date)}</div>
+<div class="title">${cell(say`job`, about.title)}${cell(say`option`, option)}${cell(say`revision`, about.revision || say`none`)}${cell(say`date`, date)}</div>
 ${top}
 ${missing === undefined ? "" : says("p", missing, "stop")}
 ${says("p", say`${aid} Units are metric.`, "aid")}

@@ -1,4 +1,5 @@
 import type { SheetTexts } from "../engine/engine";
+import { say } from "../words/say";
 import type { Progress } from "./carry-out";
 import type { Asked, Studies, StudyName, StudyReply, StudyRequest } from "./messages";
 import type { Subject } from "./subject";
@@ -57,7 +58,7 @@ export class StudyClient {
   ): Promise<Studies[K]["answer"]> {
     const ask = ++this.asks;
     const { signal, progress } = wishes;
-    if (signal?.aborted) return Promise.reject(new Stopped("The study was stopped."));
+    if (signal?.aborted) return Promise.reject(new Stopped(say`The study was stopped.`));
     signal?.addEventListener("abort", () => this.port.postMessage({ kind: "stop", ask }), { once: true });
     this.port.postMessage({ kind: "ask", ask, ...({ study, question } as Asked) });
     return new Promise((resolve, reject) => this.waiting.set(ask, { resolve, reject, progress }));
@@ -75,7 +76,7 @@ export class StudyClient {
     }
     this.waiting.delete(reply.ask);
     if (reply.kind === "answer") waiting?.resolve(reply.answer as never);
-    else if (reply.kind === "stopped") waiting?.reject(new Stopped("The study was stopped."));
+    else if (reply.kind === "stopped") waiting?.reject(new Stopped(say`The study was stopped.`));
     else waiting?.reject(new Error(reply.sentence));
   }
 }

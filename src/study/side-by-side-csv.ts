@@ -1,5 +1,6 @@
 import { plainValue } from "../notebook/display";
 import { printPage } from "../notebook/page-csv";
+import { say } from "../words/say";
 import { valueText } from "./options/print";
 import type { SideBySide, SideCell, SideRow } from "./side-by-side";
 
@@ -12,12 +13,12 @@ export function sideBySideCsv({ base, options, groups }: SideBySide): string {
   const names = options.map(({ name }) => name);
   const others = names.flatMap((name, i) => (name === base ? [] : [i]));
   const head = [
-    ...["Page", "Quantity", "Key", "Unit"],
+    ...[say`Page`, say`Quantity`, say`Key`, say`Unit`],
     ...names,
-    ...others.flatMap((i) => [`${names[i]} less ${base}`, `${names[i]} less ${base}, share`]),
-    ...names.map((name) => `${name}, in words`),
+    ...others.flatMap((i) => [say`${names[i] ?? ""} less ${base}`, say`${names[i] ?? ""} less ${base}, share`]),
+    ...names.map((name) => say`${name}, in words`),
   ];
-  const words = (cell: SideCell): string => [cell.verdict, cell.isBest ? "best" : ""].filter(Boolean).join("; ");
+  const words = (cell: SideCell): string => [cell.verdict, cell.isBest ? say`best` : ""].filter(Boolean).join("; ");
   const line = ({ page, name, quantity, unit, cells }: SideRow): string[] => [
     ...[page.name, quantity, name, unit],
     ...cells.map(valueOfCell),
@@ -25,6 +26,6 @@ export function sideBySideCsv({ base, options, groups }: SideBySide): string {
     ...cells.map(words),
   ];
   const gap = others.flatMap(() => ["", ""]);
-  const verdicts = ["", "Verdict", "", "", ...names.map(() => ""), ...gap, ...options.map((one) => one.words)];
+  const verdicts = ["", say`Verdict`, "", "", ...names.map(() => ""), ...gap, ...options.map((one) => one.words)];
   return printPage([head, verdicts, ...groups.flatMap(({ rows }) => rows.map(line))]);
 }

@@ -11,9 +11,9 @@ const withCell = (from = "", to = "") => ({
   "side-force.csv": (sampleFiles.get("side-force.csv") ?? "").replace("share,1", "share,N/V"),
 });
 
-function audited(folder: string, wishes: Partial<Parameters<typeof printAudit>[2]> = {}) {
+async function audited(folder: string, wishes: Partial<Parameters<typeof printAudit>[2]> = {}) {
   const output = terminal();
-  const failed = printAudit(output, folder, { json: false, record: false, ...wishes });
+  const failed = await printAudit(output, folder, { json: false, record: false, ...wishes });
   return { failed, text: output.text() };
 }
 
@@ -21,8 +21,8 @@ describe("the audit on the terminal", () => {
   it.each(["sheets/three-hulls", "sheets/one-hull-three-layouts", "sheets/course"])(
     "finds no error in %s as it is shipped",
     { timeout: 60_000 },
-    (folder) => {
-      const { failed, text } = audited(folder);
+    async (folder) => {
+      const { failed, text } = await audited(folder);
       expect(text).toMatch(/^0 errors, \d+ warnings?, \d+ notes?, \d+ accepted, in \d+ formulas$/m);
       expect(failed).toBe(false);
     },
@@ -34,8 +34,8 @@ describe("the audit on the terminal", () => {
     expect(run(sampleFolder(withCell("Voltage lost,drop,V", "Voltage lost,drop,mV"))).status).toBe(1);
   });
 
-  it("gives a list of findings as JSON, each with rule, severity, page, key, option, cell and message", () => {
-    const { failed, text } = audited(sampleFolder(withCell("Voltage lost,drop,V", "Voltage lost,drop,mV")), {
+  it("gives a list of findings as JSON, each with rule, severity, page, key, option, cell and message", async () => {
+    const { failed, text } = await audited(sampleFolder(withCell("Voltage lost,drop,V", "Voltage lost,drop,mV")), {
       json: true,
     });
     expect(failed).toBe(true);
@@ -45,8 +45,8 @@ describe("the audit on the terminal", () => {
     expect(error).toMatchObject({ rule: "units", page: "Supply", key: "drop", option: "Sloop", cell: "E7" });
   });
 
-  it("lists what was adapted against the notebook as it was shipped", () => {
-    const { text } = audited(sampleFolder(withCell("F5,50", "F5,60")), { against: sampleFolder(withCell()) });
+  it("lists what was adapted against the notebook as it was shipped", async () => {
+    const { text } = await audited(sampleFolder(withCell("F5,50", "F5,60")), { against: sampleFolder(withCell()) });
     expect(text).toContain("Supply.drop  adapted: formula was =CONDUCTOR.DROP(E3,E4,E5,50)");
     expect(text).toContain("in Cruiser");
   });

@@ -16,7 +16,7 @@ function run(folder: string, wishes: Partial<typeof none> | Record<string, strin
   return output.text();
 }
 
-it("copies a function under another name, which then calculates, explains itself and is listed as the notebook's own", () => {
+it("copies a function under another name, which then calculates, explains itself and is listed as the notebook's own", async () => {
   const folder = sampleFolder({
     "supply.csv": (sampleFiles.get("supply.csv") ?? "").replaceAll("=CONDUCTOR.DROP(", "=YARD.DROP("),
   });
@@ -38,7 +38,7 @@ it("copies a function under another name, which then calculates, explains itself
   calculate(calculated, copy, { set: ["Supply.I_run@Cruiser=620"], json: false, page: "Supply" });
   expect(calculated.text()).toContain("2.42723");
   const audit = terminal();
-  printAudit(audit, copy, { json: false, record: false });
+  await printAudit(audit, copy, { json: false, record: false });
   expect(audit.text()).not.toContain("own-function");
 });
 

@@ -92,9 +92,9 @@ describe("the program with an engine that does not show how it reads formulas", 
     live.close();
   });
 
-  it("says so on the terminal, in the audit and in a working", () => {
+  it("says so on the terminal, in the audit and in a working", async () => {
     const output = terminal();
-    off.printAudit(output, sampleFolder(), { json: false, record: false });
+    await off.printAudit(output, sampleFolder(), { json: false, record: false });
     expect(output.text()).toContain("were left out");
     const other = terminal();
     off.printWorking(other, [sampleFolder(), "Supply.drop@Cruiser"], false);

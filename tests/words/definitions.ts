@@ -13,6 +13,16 @@ function tablesIn(value: unknown): Table[] {
   return typeof value === "object" && value !== null ? Object.values(value).flatMap(tablesIn) : [];
 }
 
+/** Letters that are written as such: `T20`, `alpha`. */
+const greek =
+  /^(alpha|beta|gamma|delta|epsilon|zeta|eta|theta|kappa|lambda|mu|nu|xi|rho|sigma|tau|phi|chi|psi|omega|pi)$/;
+
+/** The words that a name of the mathematics is made of; nothing for a letter. */
+function symbolTexts(name: string): string[] {
+  const [, stem = name] = /^([A-Za-z]+?)_?(\d+)$/.exec(name) ?? /^([A-Za-z]+)_(\w+)$/.exec(name) ?? [];
+  return /^[a-z]./.test(stem) && !greek.test(stem) ? [spelt(stem)] : [];
+}
+
 const tableTexts = (table: Table): string[] => [
   table.title,
   table.key.about,
@@ -27,7 +37,10 @@ export function definitionTexts(): readonly string[] {
     definition.caution ?? "",
     ...Object.entries(definition.args).flatMap(([name, { about }]) => [spelt(name), about]),
     ...Object.values(definition.constants ?? {}).map(({ about }) => about),
+    ...Object.keys(definition.constants ?? {}).flatMap(symbolTexts),
     ...definition.steps.flatMap((step) => [
+      ...("symbol" in step ? symbolTexts(step.symbol) : []),
+      ...tablesIn(step).flatMap(({ key, columns }) => [key.name, ...Object.keys(columns)].flatMap(symbolTexts)),
       "why" in step ? step.why : "",
       "says" in step ? step.says : "",
       ...tablesIn(step).flatMap(tableTexts),

@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { german } from "../../src/words/german";
 import { definitionTexts } from "./definitions";
@@ -19,6 +20,15 @@ describe("the German catalogue", () => {
       return typeof own !== "string" || String(places(own)) !== String(places(key));
     });
     expect(wrong).toEqual([]);
+  });
+
+  it("has the names of the settings that the worked notebooks have", () => {
+    const names = ["course", "one-hull-three-layouts", "three-hulls"].flatMap((folder) => {
+      const { settings = {} } = JSON.parse(readFileSync(`sheets/${folder}/notebook.json`, "utf8"));
+      return Object.keys(settings).map((name) => name.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`));
+    });
+    expect(names.length).toBeGreaterThan(3);
+    expect(names.filter((name) => !Object.hasOwn(german, name))).toEqual([]);
   });
 
   it("puts in what the English text puts in, nothing more and nothing less", () => {

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import type { About } from "../about";
 import { type Notebook, newPageId, type Page } from "../model";
 import { type RowsPiece, rowsAfter, rowsDelta } from "./rows-delta";
@@ -80,7 +81,7 @@ export function deltaOf(before: Notebook, after: Notebook): Delta {
 function pageAfter(before: Notebook, delta: PageDelta): Page {
   const from = typeof delta === "number" ? delta : delta.from;
   const old = from === undefined ? undefined : before.pages[from];
-  if (from !== undefined && !old) throw new Error(`page ${from} is not there`);
+  if (from !== undefined && !old) throw new Error(say`page ${from} is not there`);
   if (typeof delta === "number") return old as Page;
   const rows = delta.rows ? rowsAfter(old?.rows ?? [], delta.rows) : (old?.rows ?? []);
   const { source: oldSource, ...rest } = old ?? { id: newPageId(), name: "", file: "" };

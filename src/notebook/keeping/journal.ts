@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import { History, type Step } from "../history";
 import type { Notebook, Position } from "../model";
 import { type Delta, deltaApplied, deltaOf } from "./delta";
@@ -47,7 +48,7 @@ export class JournalFault extends Error {
     readonly seq: number,
     cause: unknown,
   ) {
-    super(`entry ${seq}: ${cause instanceof Error ? cause.message : String(cause)}`);
+    super(say`entry ${seq}: ${cause instanceof Error ? cause.message : String(cause)}`);
   }
 }
 
@@ -84,7 +85,7 @@ export class Replay {
 
   private move(way: "undo" | "redo"): void {
     const step = way === "undo" ? this.history.back() : this.history.forward();
-    if (!step) throw new Error(`there is nothing to ${way}`);
+    if (!step) throw new Error(way === "undo" ? say`there is nothing to undo` : say`there is nothing to redo`);
     this.current = way === "undo" ? step.before : step.after;
   }
 }

@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import type { History } from "../history";
 import type { Notebook } from "../model";
 import { Refusal } from "../refusal";
@@ -50,7 +51,7 @@ function follow(start: Snapshot, seq: number, entries: readonly Entry[], until: 
   for (const entry of entries) {
     if (entry.seq > until) break;
     try {
-      if (entry.seq !== last + 1) throw new JournalFault(entry.seq, `entry ${last + 1} is missing`);
+      if (entry.seq !== last + 1) throw new JournalFault(entry.seq, say`entry ${last + 1} is missing`);
       replay.follow(entry);
     } catch (cause) {
       if (cause instanceof JournalFault) return loaded({ from: "base" });
@@ -76,7 +77,7 @@ export function loaded({ record, base, check, entries }: Stored, until = Number.
   if (second && second.last > (whole?.last ?? -1)) return { ...second, damage: { from: "check" } };
   if (whole) return { ...whole, damage: { from: "base" } };
   throw new Refusal(
-    `"${record.title}" is damaged in this browser's database: open one of its named versions or a file.`,
+    say`"${record.title}" is damaged in this browser's database: open one of its named versions or a file.`,
   );
 }
 

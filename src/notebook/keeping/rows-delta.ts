@@ -1,3 +1,4 @@
+import { say } from "../../words/say";
 import type { Row } from "../model";
 import { rowSplice, type Splice, splicedRow } from "./splice";
 
@@ -54,11 +55,11 @@ export function rowsAfter(before: readonly Row[], pieces: readonly RowsPiece[]):
     if ("same" in piece) {
       const rows = before.slice(piece.same, piece.same + piece.count);
       if (rows.length !== piece.count)
-        throw new Error(`rows ${piece.same} to ${piece.same + piece.count} are not there`);
+        throw new Error(say`rows ${piece.same} to ${piece.same + piece.count} are not there`);
       return rows;
     }
     const old = piece.row < 0 ? [] : before[piece.row];
-    if (!old) throw new Error(`row ${piece.row} is not there`);
+    if (!old) throw new Error(say`row ${piece.row} is not there`);
     return [splicedRow(old, piece)];
   });
 }

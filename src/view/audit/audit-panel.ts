@@ -2,6 +2,7 @@
 import { repeat } from "lit/directives/repeat.js";
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Severity } from "../../audit/finding";
+import { ruleWords } from "../../audit/rule-words";
 import type { Position } from "../../notebook/model";
 import { retold } from "../../words/retold";
 import { counted, say } from "../../words/say";
@@ -13,7 +14,7 @@ import { capital } from "../shown/count-words";
 import type { Beside } from "../side";
 import { findingMarks, tickMarks } from "./audit-marks";
 import { Auditor, type Said } from "./auditor";
-import { FindingList, groupKey, ruleWords } from "./finding-list";
+import { FindingList, groupKey } from "./finding-list";
 import { type FindingGroup, groupsOf } from "./standing-findings";
 import { tickHere, tickList } from "./tick-part";
 import { ticksOf } from "./ticks";

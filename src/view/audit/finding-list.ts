@@ -1,7 +1,8 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { accept, unaccept } from "../../audit/accept";
 import { type Finding, placeOf, type Severity } from "../../audit/finding";
-import { said, say } from "../../words/say";
+import { ruleWords } from "../../audit/rule-words";
+import { say } from "../../words/say";
 import type { Desk } from "../desk";
 import { askName, today } from "../dialogs/ask-name";
 import { cornerMark, noteMark, openMark } from "../marks";
@@ -21,9 +22,6 @@ const mostLinks = 12;
 /** What tells a group from the others, so that its form stays with it. */
 export const groupKey = ({ findings: [first] }: FindingGroup): string =>
   `${first.rule} ${first.page} ${first.key || first.cell} ${first.message}`;
-
-/** How a rule is called in a sentence: `short-range` is read as `short range`. */
-export const ruleWords = (rule: string): string => said(rule.replaceAll("-", " "));
 
 /** How grave a finding is, in a word. */
 export const severityWords = (severity: Severity): string =>

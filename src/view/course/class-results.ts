@@ -8,7 +8,7 @@ import { say } from "../../words/say";
 export function classResults(files: readonly MarkedFile[], entries: readonly ClassEntry[]): TemplateResult {
   const missing = missingFrom(files, entries);
   // What nobody answered is no result.
-  const tallies = talliesOf(files).filter(({ outcome }) => outcome !== "blank");
+  const tallies = talliesOf(files).filter(({ kind }) => kind !== "blank");
   return html`<div class="preview results"><table>
       <caption>${say`Right answers`}</caption>
       <thead><tr><th scope="col">${say`Trainee`}</th><th scope="col">${say`Right`}</th><th scope="col">${say`Not marked`}</th></tr></thead>

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Notebook } from "../../notebook/model";
 import { unitChoice } from "../../notebook/unit-choice";
 import { decimalSign } from "../../words/decimal-sign";
-import { say } from "../../words/say";
+import { said, say } from "../../words/say";
 import { unitText } from "../shown/unit-text";
 
 /** `fuseRule` or `fuse_rule` -> `fuse rule`. */
@@ -19,7 +19,7 @@ function settingText(value: unknown): string {
   if (Array.isArray(value)) return value.map(settingText).join(", ");
   if (value === null || typeof value !== "object") return "";
   return Object.entries(value)
-    .map(([name, part]) => `${spoken(name)} ${settingText(part)}`)
+    .map(([name, part]) => `${said(spoken(name))} ${settingText(part)}`)
     .join(", ");
 }
 
@@ -39,7 +39,7 @@ export function titleBlock(notebook: Notebook): TemplateResult {
   const { about } = notebook;
   // Units have a place of their own, how inputs spread stands in the studies; what is released is the trainer's to see.
   const { units: _, released: __, spread: ___, ...others } = about.settings ?? {};
-  const settings = Object.entries(others).map(([name, value]) => cell(spoken(name), settingText(value)));
+  const settings = Object.entries(others).map(([name, value]) => cell(said(spoken(name)), settingText(value)));
   return html`<dl class="title-block">
     ${cell(say`job`, about.title)} ${cell(say`revision`, about.revision)} ${cell(say`date`, about.date)}
     ${cell(say`units`, decimalSign() === "," ? say`${unitsText(notebook)}; decimal comma` : say`${unitsText(notebook)}; decimal point`)} ${settings}

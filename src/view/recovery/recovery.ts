@@ -95,7 +95,7 @@ export class Recovery {
       window: `${innerWidth} × ${innerHeight}, ${theme}, ${navigator.language}`,
       notebook: this.subject ?? desk.notebook,
       page: desk.notebook.pages.indexOf(desk.page) + 1,
-      safety: desk.safety.brief || "not begun",
+      safety: desk.safety.brief || say`not begun`,
     });
   }
 

@@ -1,5 +1,6 @@
 import { isFormula } from "../../engine/content";
 import { isOptionPage, type Notebook, optionsOf } from "../../notebook/model";
+import { counted, say } from "../../words/say";
 
 /** An unexpected error, as often as it happened. */
 export interface Fault {
@@ -39,12 +40,12 @@ const places = (trace: string): string =>
     .filter((line) => /:\d+:\d+/.test(line))
     .map((line) => line.trim().replace(/[a-z-]+:\/\/\S*\//gi, ""))
     .slice(0, 12)
-    .join("\n  ") || "not told";
+    .join("\n  ") || say`not told`;
 
 function sizeOf({ pages }: Notebook): string {
   const cells = pages.flatMap(({ rows }) => rows.flat()).filter((text) => text !== "");
   const options = pages.filter(isOptionPage).length;
-  return `${pages.length} pages, ${options} of them with options, ${cells.length} cells, ${cells.filter(isFormula).length} formulas`;
+  return say`${pages.length} pages, ${options} of them with options, ${cells.length} cells, ${cells.filter(isFormula).length} formulas`;
 }
 
 /**
@@ -52,20 +53,20 @@ function sizeOf({ pages }: Notebook): string {
  * itself may quote a cell.
  */
 export const reportOf = ({ what, trace, when, times }: Fault, scene: Scene): string =>
-  `Report of an error in Athwart ${scene.version}
+  `${say`Report of an error in Athwart ${scene.version}`}
 
-What happened
+${say`What happened`}
   ${what}
-  ${times === 1 ? "once" : `${times} times`}, at ${when.toISOString()}
+  ${say`${times === 1 ? say`once` : say`${times} times`}, at ${when.toISOString()}`}
 
-Where in the program
+${say`Where in the program`}
   ${places(trace)}
 
-Around it
-  browser: ${scene.browser}
-  window: ${scene.window}
-  notebook: ${sizeOf(scene.notebook)}, ${optionsOf(scene.notebook).length} options; page ${scene.page} was shown
-  keeping: ${scene.safety}
+${say`Around it`}
+  ${say`browser: ${scene.browser}`}
+  ${say`window: ${scene.window}`}
+  ${say`notebook: ${sizeOf(scene.notebook)}, ${counted(optionsOf(scene.notebook).length, "option")}; page ${scene.page} was shown`}
+  ${say`keeping: ${scene.safety}`}
 
-Of the notebook's names, texts and numbers nothing is in here, unless the line under "What happened" quotes a cell.
+${say`Of the notebook's names, texts and numbers nothing is in here, unless the line under "What happened" quotes a cell.`}
 `;

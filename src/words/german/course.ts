@@ -206,4 +206,74 @@ export const course: Catalogue = {
   '"{0}" is no number': "„{0}“ ist keine Zahl",
   '"{0}" is not given in{1}': "„{0}“ ist nicht angegeben in{1}",
   " a plain number": " einer reinen Zahl",
+  right: "richtig",
+  mistake: "Fehler",
+  carried: "Folgefehler",
+  wrong: "falsch",
+  unreadable: "nicht lesbar",
+  given: "gegeben",
+  answer: "Antwort",
+  Title: "Titel",
+  Part: "Teil",
+  File: "Datei",
+  Typed: "Eingegeben",
+  Mark: "Bewertung",
+  "In words": "In Worten",
+  "Exact value": "Genauer Wert",
+  "follows from an earlier answer": "folgt aus einer früheren Antwort",
+  "not right, without a name": "nicht richtig, ohne Namen",
+  "cannot be read": "nicht lesbar",
+  "task {0}: {1}": "Aufgabe {0}: {1}",
+  "not marked": "nicht bewertet",
+  "{0}, row {1}: {2} is {3}, shown as {4}; round it with ROUND.":
+    "{0}, Zeile {1}: {2} ist {3}, gezeigt als {4}; runden Sie es mit ROUND.",
+  "{0}, row {1}, column {2} ({3}): {4}.": "{0}, Zeile {1}, Spalte {2} ({3}): {4}.",
+  '"{0}" is no part of a task (there are {1})': "„{0}“ ist kein Teil einer Aufgabe (vorhanden: {1})",
+  '"{0}" is no name; use small letters, digits and _, not the name of a cell':
+    "„{0}“ ist kein Name; nehmen Sie kleine Buchstaben, Ziffern und _, nicht den Namen einer Zelle",
+  '"{0}" is not a unit that the program knows': "„{0}“ ist keine Einheit, die das Programm kennt",
+  "is blank; say what the value is drawn from, or its formula":
+    "ist leer; sagen Sie, woraus der Wert ausgelost wird, oder geben Sie seine Formel",
+  'there is no answer "{0}" to go wrong': "es gibt keine Antwort „{0}“, die falsch werden könnte",
+  "is blank; call the mistake by a name": "ist leer; nennen Sie den Fehler beim Namen",
+  "is blank; give the formula that the mistake leads to": "ist leer; geben Sie die Formel, zu der der Fehler führt",
+  "is blank; say what to do instead": "ist leer; sagen Sie, was stattdessen zu tun ist",
+  '"{0}" is not a name of this page (there are {1})': "„{0}“ ist kein Name dieser Seite (vorhanden: {1})",
+  "{{0}} stands for no name of this page": "{{0}} steht für keinen Namen dieser Seite",
+  '"{0}" is already the name of a row above': "„{0}“ ist schon der Name einer Zeile darüber",
+  "{0}, row 1: a task page begins with {1}; put that row at its top.":
+    "{0}, Zeile 1: Eine Aufgabenseite beginnt mit {1}; setzen Sie diese Zeile an ihren Anfang.",
+  '{0}: the task has no row "{1}"; it needs {2}.': "{0}: Die Aufgabe hat keine Zeile „{1}“; nötig ist {2}.",
+  "a paragraph of the question; {name} stands for a number with its unit":
+    "ein Absatz der Frage; {name} steht für eine Zahl mit ihrer Einheit",
+  "a number drawn for each trainee; How says from what":
+    "eine Zahl, die für jeden Teilnehmer ausgelost wird; How sagt, woraus",
+  "a number that follows from the drawn ones and belongs to the question; How is its formula":
+    "eine Zahl, die aus den ausgelosten folgt und zur Frage gehört; How ist ihre Formel",
+  "a condition that drawn numbers must meet; How is its formula, Text the reason":
+    "eine Bedingung, die ausgeloste Zahlen erfüllen müssen; How ist ihre Formel, Text der Grund",
+  "a step of the solution; How is its formula": "ein Schritt der Lösung; How ist seine Formel",
+  "what is asked; How is the solution, Within what is taken as right":
+    "das Gefragte; How ist die Lösung, Within das, was als richtig gilt",
+  "a wrong way to the answer in Name; Text calls it by name, How is its formula, Advice helps on":
+    "ein falscher Weg zur Antwort in Name; Text nennt ihn beim Namen, How ist seine Formel, Advice hilft weiter",
+  "one step of help; hints are shown one after the other": "ein Schritt Hilfe; Hilfen werden nacheinander gezeigt",
+  "the rule that the task teaches": "die Regel, die die Aufgabe lehrt",
+  "where the rule comes from": "woher die Regel stammt",
+  "what may not be concluded": "was nicht daraus folgt",
+  "the usual caution where the work can hurt someone": "die übliche Warnung, wo die Arbeit jemanden verletzen kann",
+  "Write each answer into the column Value of its row; leave everything else as it is.":
+    "Schreiben Sie jede Antwort in die Spalte Value ihrer Zeile; lassen Sie alles andere, wie es ist.",
+  "the file says {0} {1}, {2} has {3}; it is another trainee's file, or of another edition":
+    "in der Datei steht {0} {1}, {2} hat {3}; es ist die Datei eines anderen Teilnehmers oder aus einer anderen Ausgabe",
+  "(nothing)": "(nichts)",
+  "{0}, row 1: a trainee's file begins with {1}.": "{0}, Zeile 1: Die Datei eines Teilnehmers beginnt mit {1}.",
+  '{0}: the row "trainee" is missing or has no value; put the trainee there.':
+    "{0}: Die Zeile „trainee“ fehlt oder hat keinen Wert; tragen Sie den Teilnehmer dort ein.",
+  "Task {0} {1}": "Aufgabe {0} {1}",
+  '{0}: the row "trainee" is missing or has no value; ask your trainer for another file.':
+    "{0}: Die Zeile „trainee“ fehlt oder hat keinen Wert; bitten Sie Ihren Ausbilder um eine andere Datei.",
+  "{0} has no tasks; ask your trainer for another file.":
+    "{0} hat keine Aufgaben; bitten Sie Ihren Ausbilder um eine andere Datei.",
+  "This file": "Diese Datei",
 };

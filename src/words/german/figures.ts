@@ -355,4 +355,11 @@ export const figures: Catalogue = {
   fuse: "Sicherung",
   relay: "Relais",
   "outside motor": "außerhalb des Motors",
+  'there is no sheet "Offsets {0}"': "es gibt kein Blatt „Offsets {0}“",
+  "{0}: no number at station {1} mm, height {2} mm; write 0 where there is no hull":
+    "{0}: keine Zahl bei Spant {1} mm, Höhe {2} mm; schreiben Sie 0, wo kein Rumpf ist",
+  'Not drawn. There is no option "{0}" (there are {1}).':
+    "Nicht gezeichnet. Es gibt keine Variante „{0}“ (vorhanden: {1}).",
+  "Not drawn for {0}. {1}{2}.": "Für {0} nicht gezeichnet. {1}{2}.",
+  "; and {0} more": "; und {0} weitere",
 };

@@ -110,7 +110,7 @@ export const formulas: Catalogue = {
     "{0} von {1} Zeilen vom {2} Ende her übergangen, zuletzt {3} ({4} gilt nicht); ",
   "the first of {0} rows from the {1} end; ": "die erste von {0} Zeilen vom {1} Ende her; ",
   "{0}{1} satisfies it: {2}": "{0}{1} erfüllt es: {2}",
-  "first {0} of {1}{2}, from the {3} end, with": "erstes {0} aus {1}{2}, vom {3} Ende her, mit",
+  "first {0} of {1}{2}, from the {3} end, with": "erster Wert {0} aus {1}{2}, vom {3} Ende her, mit",
   "the table": "der Tabelle",
   "{0} is past the last point ({1}), whose value is held":
     "{0} liegt hinter dem letzten Punkt ({1}), dessen Wert gehalten wird",

@@ -5,6 +5,7 @@ import { dialogs } from "./dialogs";
 import { figures } from "./figures";
 import { formulas } from "./formulas";
 import { functions } from "./functions";
+import { limits } from "./limits";
 import { notebook } from "./notebook";
 import { ownFunctions } from "./own-functions";
 import { paper } from "./paper";
@@ -12,6 +13,7 @@ import { screen } from "./screen";
 import { studies } from "./studies";
 import { terminal } from "./terminal";
 import { typing } from "./typing";
+import { usage } from "./usage";
 
 /** German, the formal way, in the words of the yard. */
 export const german: Catalogue = {
@@ -21,6 +23,7 @@ export const german: Catalogue = {
   ...figures,
   ...formulas,
   ...functions,
+  ...limits,
   ...notebook,
   ...ownFunctions,
   ...paper,
@@ -28,4 +31,5 @@ export const german: Catalogue = {
   ...studies,
   ...terminal,
   ...typing,
+  ...usage,
 };

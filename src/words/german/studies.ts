@@ -282,4 +282,16 @@ export const studies: Catalogue = {
     "„{0}“ kann auf zwei Arten gelesen werden; schreiben Sie es ohne Zeichen zwischen Tausendern.",
   '{0}: "{1}" can be read two ways; write it without a sign between thousands.':
     "{0}: „{1}“ kann auf zwei Arten gelesen werden; schreiben Sie es ohne Zeichen zwischen Tausendern.",
+  Change: "Änderung",
+  "The study was stopped.": "Die Studie wurde angehalten.",
+  input: "Eingabe",
+  quantity: "Größe",
+  unit: "Einheit",
+  "at low": "bei niedrig",
+  "at high": "bei hoch",
+  change: "Änderung",
+  percent: "Prozent",
+  "{0} less {1}": "{0} weniger {1}",
+  "{0} less {1}, share": "{0} weniger {1}, Anteil",
+  "{0}, in words": "{0}, in Worten",
 };

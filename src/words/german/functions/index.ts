@@ -5,6 +5,7 @@ import { hull } from "./hull";
 import { joint } from "./joint";
 import { supply } from "./supply";
 import { survey } from "./survey";
+import { symbols } from "./symbols";
 import { thrust } from "./thrust";
 import { tunnel } from "./tunnel";
 import { wind } from "./wind";
@@ -29,4 +30,5 @@ export const functions: Catalogue = {
   ...supply,
   ...hours,
   ...general,
+  ...symbols,
 };
