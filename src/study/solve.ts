@@ -127,6 +127,8 @@ function fromList(names: Names, question: SolveQuestion, at: (x: Plain) => numbe
   return (function* () {
     const { wanted, enough = "at least" } = question;
     const choices = names.input.choices ?? [];
+    const [name, amount] = [names.result.name, quantityWords(wanted, names.result.unit)];
+    const aim = enough === "at least" ? say`${name} at least ${amount}` : say`${name} at most ${amount}`;
     const tried: Solution[] = [];
     for (const [i, choice] of choices.entries()) {
       const one = { input: choice, result: at(choice), jumps: false };
@@ -135,14 +137,13 @@ function fromList(names: Names, question: SolveQuestion, at: (x: Plain) => numbe
         return {
           solutions: [one],
           nearest: undefined,
-          sentence: say`The first of the list that does: ${says(names, one)}.`,
+          sentence: say`The first of the list with ${aim}: ${says(names, one)}.`,
         };
       }
       yield { done: i + 1, of: choices.length };
     }
     const results = tried.filter(({ result }) => !Number.isNaN(result));
     const nearest = results.sort((a, b) => Math.abs(a.result - wanted) - Math.abs(b.result - wanted))[0];
-    const aim = `${names.result.name} ${enough} ${quantityWords(wanted, names.result.unit)}`;
     const reach = nearest ? say`nearest: ${says(names, nearest)}` : say`no choice has a result`;
     return { solutions: [], nearest, sentence: say`No choice of ${names.input.name} gives ${aim}; ${reach}.` };
   })();

@@ -61,8 +61,11 @@ describe("solve", () => {
   });
 
   it("takes the first size of a list that is enough, or not too much", () => {
-    expect(solve([folder, "Supply.drop@Cruiser=1"], { by: "Supply.area", atMost: true })).toMatch(
-      /^The first of the list that does: Supply\.area 95 mm2 gives Supply\.drop 0\.\d+ V\.\n$|^No choice/,
+    expect(solve([folder, "Supply.drop@Cruiser=1.5"], { by: "Supply.area", atMost: true })).toBe(
+      "The first of the list with Supply.drop at most 1.5 V: Supply.area 95 mm2 gives Supply.drop 1.21361 V.\n",
+    );
+    expect(solve([folder, "Supply.drop@Cruiser=1"], { by: "Supply.area", atMost: true })).toBe(
+      "No choice of Supply.area gives Supply.drop at most 1 V; nearest: Supply.area 95 mm2 gives Supply.drop 1.21361 V.\n",
     );
   });
 

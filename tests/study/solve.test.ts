@@ -68,7 +68,7 @@ describe("solve back", () => {
   it("takes the first of a list that reaches the wanted value", () => {
     const list = { value: 50, choices: [35, 50, 70, 95] };
     expect(solved((x) => x, { wanted: 60 }, list).sentence).toBe(
-      "The first of the list that does: x 70 m gives y 70 m.",
+      "The first of the list with y at least 60 m: x 70 m gives y 70 m.",
     );
     expect(solved((x) => 100 - x, { wanted: 40, enough: "at most" }, list).solutions[0]?.input).toBe(70);
     const none = solved((x) => x, { wanted: 120 }, list);

@@ -228,7 +228,9 @@ export const studies: Catalogue = {
   "{0} is out of reach for {1}; {2}.": "{0} ist für {1} nicht erreichbar; {2}.",
   "; the result jumps there": "; das Ergebnis springt dort",
   "{0} values do, the result goes up and down: ": "{0} Werte passen, das Ergebnis geht auf und ab: ",
-  "The first of the list that does: {0}.": "Das erste der Liste, das passt: {0}.",
+  "The first of the list with {0}: {1}.": "Das erste der Liste mit {0}: {1}.",
+  "{0} at least {1}": "{0} mindestens {1}",
+  "{0} at most {1}": "{0} höchstens {1}",
   "no choice has a result": "keine Wahl hat ein Ergebnis",
   "No choice of {0} gives {1}; {2}.": "Keine Wahl von {0} ergibt {1}; {2}.",
   "the question names an input or a result that the subject does not have":
