@@ -10,14 +10,17 @@ export type Marks = ReadonlyMap<string, CellMark>;
 /** A cell, or a whole row where no column is named. Rows count as the page counts them. */
 export const markKey = (page: string, row: number, column?: number): string => `${page} ${row} ${column ?? "row"}`;
 
-type Layer = "findings" | "reviews" | "feeds";
+/** A whole page. */
+export const pageKey = (page: string): string => `${page} page`;
+
+export type Layer = "findings" | "reviews" | "feeds";
 
 /** What lies over the cells, layer by layer: findings, ticks, and what feeds the selected cell. */
 export class CellMarks {
   private readonly layers = new Map<Layer, Marks>();
-  private readonly listeners = new Set<() => void>();
+  private readonly listeners = new Set<(layer: Layer) => void>();
 
-  subscribe(listener: () => void): void {
+  subscribe(listener: (layer: Layer) => void): void {
     this.listeners.add(listener);
   }
 
@@ -26,11 +29,19 @@ export class CellMarks {
     const old = this.layers.get(layer);
     if ((old?.size ?? 0) === 0 && marks.size === 0) return;
     this.layers.set(layer, marks);
-    for (const listener of this.listeners) listener();
+    for (const listener of this.listeners) listener(layer);
+  }
+
+  /** What is said of a whole page. */
+  ofPage(page: string): readonly CellMark[] {
+    return this.under(pageKey(page));
   }
 
   at(page: string, row: number, column?: number): readonly CellMark[] {
-    const key = markKey(page, row, column);
+    return this.under(markKey(page, row, column));
+  }
+
+  private under(key: string): readonly CellMark[] {
     return [...this.layers.values()].flatMap((marks) => marks.get(key) ?? []);
   }
 }

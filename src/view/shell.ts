@@ -18,6 +18,7 @@ import type { CellLine } from "./panels/cell-line";
 import type { Drawings } from "./panels/drawing";
 import type { Notes } from "./panels/notes";
 import { pageList, showInList } from "./panels/page-list";
+import { titleTick } from "./panels/page-tick";
 import { divider } from "./panels/side-width";
 import { titleBlock } from "./panels/title-block";
 import { tools } from "./panels/tools";
@@ -61,6 +62,9 @@ export class Shell {
   ) {
     root.replaceChildren();
     desk.subscribe((happening) => this.follow(happening));
+    desk.marks.subscribe((layer) => {
+      if (layer === "reviews") this.due();
+    });
     this.draw();
   }
 
@@ -133,7 +137,7 @@ export class Shell {
       </nav>
       <main>
         ${alarms(desk, this.parts.offline.stored, wishes.remedies)}
-        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${tasks.tools()}${isTask ? nothing : tools(desk, wishes, this.beside?.name, tasks.isTraineeSide)}</header>
+        <header class="head"><h1><span class="number">${number}</span>${page.name}</h1>${titleTick(desk)}${tasks.tools()}${isTask ? nothing : tools(desk, wishes, this.beside?.name, tasks.isTraineeSide)}</header>
         ${isTask ? tasks.main(page) : this.cells(page)}
         ${this.said()}
       </main>

@@ -163,6 +163,12 @@ describe("ticks of a review", () => {
     await page.getByRole("button", { name: "Tick this page" }).click();
     await heard(page, /review of Supply\.\*/i);
     expect(await verdict(page)).toMatch(/[1-9]\d* of \d+ filled cells reviewed\.$/);
+    // The tick of the page stands at its title and in the list of pages, in words.
+    const title = page.locator(".head .page-tick");
+    await expect.poll(() => title.textContent()).toMatch(/Whole page: reviewed by R\. Tern on \d{4}-\d\d-\d\d\./);
+    const listed = page.locator('.pages button[data-page="Supply"] .page-tick');
+    expect(await listed.textContent()).toMatch(/reviewed: reviewed by R\. Tern on/);
+    expect(await page.locator(".page-tick").count()).toBe(2);
 
     await select(page, "Supply", area.cell);
     const before = await typedText(page);
@@ -171,6 +177,10 @@ describe("ticks of a review", () => {
     await page.locator("#cells tbody th.stale-tick").first().waitFor({ state: "attached" });
     await expect.poll(() => verdict(page)).toContain("2 ticks stale");
     expect(await page.textContent(".cell-line .sentence")).toContain("stale: something behind it has changed");
+    expect(await title.textContent()).toContain("stale: something behind it has changed");
+    expect(await listed.textContent()).toMatch(/tick stale: ticked by R\. Tern on/);
+    expect(await listed.getAttribute("class")).toContain("open");
+    expect(await findings(page)).toEqual([]);
     await page.getByRole("button", { name: /^Undo/ }).click();
     await page.waitForFunction(() => document.querySelectorAll("#cells tbody th.stale-tick").length === 0);
     // The panel says that it checks until the next report is there.
@@ -179,6 +189,7 @@ describe("ticks of a review", () => {
     expect(await typedText(page)).toBe(before);
     await page.getByRole("button", { name: "Take the tick of Supply.* back" }).click();
     await page.waitForFunction(() => document.querySelectorAll(".ticks li").length === 1);
+    await page.waitForFunction(() => document.querySelectorAll(".page-tick").length === 0);
     expect(complaints).toEqual([]);
   });
 

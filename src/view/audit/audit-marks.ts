@@ -3,7 +3,7 @@ import type { Review } from "../../audit/review";
 import { firstOption, type Notebook, optionsOf, pageByName } from "../../notebook/model";
 import { referencesOf } from "../../notebook/references";
 import { rowOfKey } from "../../notebook/rows";
-import { type CellMark, type Marks, markKey } from "../cell-marks";
+import { type CellMark, type Marks, markKey, pageKey } from "../cell-marks";
 import type { Desk } from "../desk";
 import { severityWords } from "./finding-list";
 import { findingWords } from "./finding-words";
@@ -35,7 +35,7 @@ export function findingMarks(desk: Pick<Desk, "notebook" | "live">, groups: read
   return marks;
 }
 
-/** Where a tick is drawn: at its cell, or at the head of its row; a page's tick stands in words only. */
+/** Where a tick is drawn: at its cell, at the head of its row, or beside the name of its page. */
 function placeOfTick(notebook: Notebook, place: string): string | undefined {
   const [, quoted, bare, cell] = /^(?:'(.+)'|([^!]+))!([A-Z]+\d+)$/.exec(place) ?? [];
   if (cell) {
@@ -45,7 +45,8 @@ function placeOfTick(notebook: Notebook, place: string): string | undefined {
   }
   const [, name = "", key = "", option] = /^([^.@]+)\.([^@]+?)(?:@(.+))?$/.exec(place) ?? [];
   const page = pageByName(notebook, name);
-  const row = page && key !== "*" ? rowOfKey(page, key) : -1;
+  if (page && key === "*") return pageKey(page.id);
+  const row = page ? rowOfKey(page, key) : -1;
   if (!page || row < 0) return undefined;
   return option === undefined
     ? markKey(page.id, row)

@@ -103,7 +103,7 @@ const functionRanges: readonly (readonly [least: number, most: number])[] = [
   [84, 104],
   [84, 150],
   [120, 420],
-  [50, 76],
+  [60, 76],
   [76, 170],
   [150, 420],
   [110, 420],

@@ -6,6 +6,7 @@ import type { Desk } from "../desk";
 import { cornerMark, openMark, ringMark } from "../marks";
 import { proofsOf } from "../proofs";
 import type { OptionStanding, Standing } from "../standing";
+import { listedTick } from "./page-tick";
 
 /** More options than this are summed up in words alone. */
 const mostMarks = 8;
@@ -78,7 +79,7 @@ export function pageList(
           @click=${(event: MouseEvent) => go(page, event.detail > 0)}
         >
           <span class="number">${i + 1}</span>
-          <span class="name">${page.name}${pageState(standing?.get(page.id))}${desk.live ? proofState(desk.live, page) : nothing}</span>
+          <span class="name">${page.name}${pageState(standing?.get(page.id))}${desk.live ? proofState(desk.live, page) : nothing}${listedTick(desk, page.id)}</span>
         </button>
       </li>`,
     )}
