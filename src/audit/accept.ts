@@ -1,4 +1,5 @@
 import type { Accepted } from "../notebook/about";
+import { checkText } from "../notebook/limits";
 import type { Notebook } from "../notebook/model";
 import { Refusal } from "../notebook/refusal";
 import { say } from "../words/say";
@@ -32,6 +33,7 @@ export function accept(
 ): Notebook {
   if (reason.trim() === "") throw new Refusal(say`A finding is accepted with a reason; say why it may stand.`);
   if (who.trim() === "") throw new Refusal(say`A finding is accepted by a person; give a name.`);
+  checkText(() => say`The reason`, reason);
   const kept = (notebook.about.accepted ?? []).filter((one) => !findings.some((finding) => matches(one, finding)));
   const added = findings.map((finding) => ({
     rule: finding.rule,

@@ -1,4 +1,5 @@
 import { isFormula } from "../engine/content";
+import { listed } from "../words/isolated";
 import { say } from "../words/say";
 import { cutRows, mapFormulas } from "./edit-lines";
 import { checkCell, checkLength, checkSize, most } from "./limits";
@@ -12,7 +13,7 @@ import { cutFormula } from "./structure";
 export function optionColumn(notebook: Notebook, option: string): number {
   const options = optionsOf(notebook);
   const at = options.indexOf(option);
-  if (at < 0) throw new Refusal(say`There is no option "${option}" (there are ${options.join(", ")}).`);
+  if (at < 0) throw new Refusal(say`There is no option "${option}" (there are ${listed(options)}).`);
   return firstOption + at;
 }
 
@@ -20,9 +21,9 @@ function checkName(notebook: Notebook, name: string): void {
   if (name.trim() === "" || name !== name.trim()) {
     throw new Refusal(say`An option needs a name that does not begin or end with a space.`);
   }
+  checkLength(say`Option`, name);
   if (/[@"\n\r]/.test(name))
     throw new Refusal(say`Option name "${name}": @, quotation marks and line ends are not allowed.`);
-  checkLength(say`Option`, name);
   const taken = optionsOf(notebook).find((option) => option.toLowerCase() === name.toLowerCase());
   if (taken !== undefined) throw new Refusal(say`There is already an option "${taken}"; give another name.`);
 }

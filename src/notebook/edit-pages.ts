@@ -1,3 +1,4 @@
+import { listed } from "../words/isolated";
 import { say } from "../words/say";
 import { emptyRow, pageOf, withPage } from "./edit-cells";
 import { mapFormulas } from "./edit-lines";
@@ -134,7 +135,7 @@ export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]
   }
   if (incoming && options && incoming.join("\n") !== options.join("\n")) {
     throw new Refusal(
-      say`The table's options are ${incoming.join(", ")}; the notebook has ${options.join(", ")}: make them equal first.`,
+      say`The table's options are ${listed(incoming)}; the notebook has ${listed(options)}: make them equal first.`,
     );
   }
   checkTable(page.name, rows);

@@ -1,4 +1,5 @@
 import { isFormula } from "../engine/content";
+import { listed } from "../words/isolated";
 import { say } from "../words/say";
 import { optionColumn } from "./edit-options";
 import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, pageByName } from "./model";
@@ -47,13 +48,13 @@ export function readAddress(text: string): Address {
 export function rowNamed(notebook: Notebook, address: Address): { readonly page: Page; readonly row: number } {
   const page = pageByName(notebook, address.page);
   if (!page) {
-    const names = notebook.pages.map((one) => one.name).join(", ");
-    throw new Refusal(say`There is no page "${address.page}" (there are ${names}).`);
+    const names = notebook.pages.map((one) => one.name);
+    throw new Refusal(say`There is no page "${address.page}" (there are ${listed(names)}).`);
   }
   const row = rowOfKey(page, address.key);
   if (row < 0) {
     const keys = page.rows.slice(1).flatMap((cells) => cells[lead.key] || []);
-    throw new Refusal(say`There is no key "${address.key}" on ${page.name} (there are ${keys.join(", ")}).`);
+    throw new Refusal(say`There is no key "${address.key}" on ${page.name} (there are ${listed(keys)}).`);
   }
   return { page, row };
 }

@@ -4,6 +4,7 @@ import { html, nothing, render, type TemplateResult } from "lit/html.js";
 import { optionsOf, type Page, type Position } from "../notebook/model";
 import { isFunctionPage } from "../notebook/own/function-page";
 import type { Check } from "../notebook/verdict";
+import { listed } from "../words/isolated";
 import { say } from "../words/say";
 import { cellName, one } from "./block";
 import type { Tasks } from "./course/tasks";
@@ -121,7 +122,7 @@ export class Shell {
     const number = notebook.pages.indexOf(page) + 1;
     const { tasks } = this.parts;
     const isTask = tasks.shows(page);
-    document.title = `${page.name}, ${notebook.about.title}`;
+    document.title = listed([page.name, notebook.about.title]);
     return html`
       <a class="skip" href=${isTask ? "#task" : "#cells"} @click=${(event: Event) => {
         event.preventDefault();
@@ -130,8 +131,8 @@ export class Shell {
       }}>${isTask ? say`To the task` : say`To the cells`}</a>
       <nav class="left" aria-label=${say`Pages of the notebook`}>
         <p class="brand">${hullMark}<span>Athwart</span></p>
-        <p class="job">${notebook.about.title}</p>
-        <p class="soft options">${optionsOf(notebook).join(", ")}</p>
+        <p class="job" title=${notebook.about.title}>${notebook.about.title}</p>
+        <p class="soft options">${listed(optionsOf(notebook))}</p>
         ${pageList(desk, this.standing, (one, byMouse) => this.go(one, byMouse))}
         ${this.files()}
       </nav>

@@ -1,4 +1,5 @@
 import { withDecimalSign } from "./decimal-sign";
+import { isolated } from "./isolated";
 import { spoken } from "./language";
 
 /** The English text of a template: `plausible {0} to {1}`. */
@@ -19,14 +20,15 @@ export function said(english: string): string {
 }
 
 const written = (value: string | number): string =>
-  typeof value === "number" ? withDecimalSign(String(value)) : value;
+  typeof value === "number" ? withDecimalSign(String(value)) : isolated(value);
 
 /**
  * A text in the language that is spoken, written in English where it is used:
  *
  *     say`plausible ${low} to ${high}`
  *
- * Numbers are written with the person's decimal sign.
+ * Numbers are written with the person's decimal sign; a text that would change the order of what stands beside it is
+ * set apart.
  */
 export function say(parts: TemplateStringsArray, ...values: readonly (string | number)[]): string {
   const text = said(keyOf(parts));

@@ -55,6 +55,8 @@ export const hostile: readonly string[] = [
   // Letters that turn, hide, pile up or ring.
   "\u202Eevil\u202C",
   "\u2066a\u2067b\u2068c",
+  "\u202Elive",
+  "\u2069\u202Elive",
   "a\u0007\u001B[31mred",
   "zero\u200Bwidth\u200D\uFEFF",
   `Z${"\u0335\u0301\u0489".repeat(60)}algo`,

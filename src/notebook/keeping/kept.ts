@@ -1,6 +1,8 @@
 // Past 150 lines: one class is an open kept notebook: its states, versions and standing belong together.
+
 import { say } from "../../words/say";
 import type { History } from "../history";
+import { checkLength } from "../limits";
 import type { LiveNotebook } from "../live";
 import type { Notebook } from "../model";
 import { Refusal } from "../refusal";
@@ -143,6 +145,7 @@ export class Kept {
   async nameVersion(name: string): Promise<Version> {
     const writer = this.writing();
     if (name.trim() === "") throw new Refusal(say`A version needs a name.`);
+    checkLength(say`Version`, name.trim());
     const state = snapshotOf(writer.state);
     const number = 1 + this.versions.reduce((most, version) => Math.max(most, version.number), 0);
     const version = { number, name: name.trim(), when: Date.now(), size: snapshotSize(state) };

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { placesOf, type Review, type ReviewPlace, reviewOfCell } from "../../audit/review";
 import { nameOnPage } from "../../notebook/cell-name";
+import { listed } from "../../words/isolated";
 import { counted, say } from "../../words/say";
 import { inBackground } from "../background";
 import { cellName } from "../block";
@@ -28,7 +29,7 @@ export function tickHere(desk: Desk, ticks: readonly Review[]): TemplateResult |
       : html`<button type="button" @click=${() => inBackground(tick(desk, place))}>${say`Tick ${what}${own ? say` again` : ""}`}</button>`;
   };
   return html`<section class="tick-here" aria-label=${say`Review of the selected cell`}>
-    <p><b>${cellName(block.from)}</b> ${[quantity, option].filter(Boolean).join(", ")}</p>
+    <p><b>${cellName(block.from)}</b> ${listed([quantity, option].filter(Boolean))}</p>
     <p>${covering ? html`${mark(covering.stale)} ${tickWords(covering).replace(/^./, (first) => first.toUpperCase())}${covering.place === places.cell ? "" : say`, with ${covering.place}`}.` : html`<span class="soft">${say`Not reviewed yet.`}</span>`}</p>
     <div class="choices">
       ${button(say`this cell`, places.cell)} ${button(say`this row`, places.row)} ${button(say`this page`, places.page)}

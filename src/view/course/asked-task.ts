@@ -49,7 +49,7 @@ function field(answer: AskedAnswer, sheet: Sheet): TemplateResult {
   const type = (event: Event) => sheet.type(name, (event.target as HTMLInputElement).value);
   return html`<div class="answer" data-answer=${name}>
     <label for=${`answer-${name}`}>${about}</label>
-    <div class="typed"><input id=${`answer-${name}`} inputmode="decimal" autocomplete="off" spellcheck="false" aria-describedby=${`how-${name} mark-${name}`} .value=${sheet.typed(name)} @input=${sheet.takes === "keys" ? type : nothing} @change=${sheet.takes === "whole" ? type : nothing} /><span>${shownUnit(unit).trim()}</span></div>
+    <div class="typed"><input id=${`answer-${name}`} inputmode="decimal" autocomplete="off" maxlength="200" spellcheck="false" aria-describedby=${`how-${name} mark-${name}`} .value=${sheet.typed(name)} @input=${sheet.takes === "keys" ? type : nothing} @change=${sheet.takes === "whole" ? type : nothing} /><span>${shownUnit(unit).trim()}</span></div>
     <p id=${`how-${name}`} class="soft how">${how}</p>
     ${said}
   </div>`;

@@ -14,6 +14,7 @@ import type { Task } from "../../course/task";
 import { type MarkedFile, markTraineeFile } from "../../course/trainee-file";
 import { Refusal } from "../../notebook/refusal";
 import { packFiles } from "../../notebook/zip";
+import { listed } from "../../words/isolated";
 import { counted, say } from "../../words/say";
 import { inBackground } from "../background";
 import type { Desk } from "../desk";
@@ -116,13 +117,13 @@ class ClassDialog {
     return html`<h3>${say`Class`}</h3>
       <form class="add" @submit=${add}>
         <button type="button" @click=${this.act(take)}>${say`Take a class list (CSV) …`}</button>
-        <label>${say`or one trainee`} <input name="one" autocomplete="off" /></label>
+        <label>${say`or one trainee`} <input name="one" autocomplete="off" maxlength="80" /></label>
         <button type="submit">${say`Add`}</button>
       </form>
       <p class="roll">${
         held.entries.length === 0
           ? html`<span class="soft">${say`Nobody yet. A class list is a CSV with a column Trainee; a number for each is enough.`}</span>`
-          : html`${counted(held.entries.length, "trainee")}: ${held.entries.map(({ trainee }) => trainee).join(", ")}`
+          : html`${counted(held.entries.length, "trainee")}: ${listed(held.entries.map(({ trainee }) => trainee))}`
       }</p>`;
   }
 

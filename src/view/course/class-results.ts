@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { ClassEntry } from "../../course/class-list";
 import { missingFrom, talliesOf, traineeResults } from "../../course/results";
 import type { MarkedFile } from "../../course/trainee-file";
+import { listed } from "../../words/isolated";
 import { say } from "../../words/say";
 
 /** What a class's answers come to: right answers of each trainee, mistakes by name, who is missing. */
@@ -22,8 +23,8 @@ export function classResults(files: readonly MarkedFile[], entries: readonly Cla
       <thead><tr><th scope="col">${say`Task`}</th><th scope="col">${say`Answer`}</th><th scope="col">${say`Outcome`}</th><th scope="col">${say`How many`}</th><th scope="col">${say`Who`}</th></tr></thead>
       <tbody>${tallies.map(
         ({ task, title, answer, outcome, trainees }) =>
-          html`<tr><td>${task} ${title}</td><td>${answer}</td><td>${outcome}</td><td class="right">${trainees.length}</td><td>${trainees.join(", ")}</td></tr>`,
+          html`<tr><td>${task} ${title}</td><td>${answer}</td><td>${outcome}</td><td class="right">${trainees.length}</td><td>${listed(trainees)}</td></tr>`,
       )}</tbody>
     </table></div>
-    ${missing.length > 0 ? html`<p>${say`No file came from ${missing.join(", ")}.`}</p>` : nothing}`;
+    ${missing.length > 0 ? html`<p>${say`No file came from ${listed(missing)}.`}</p>` : nothing}`;
 }

@@ -20,7 +20,7 @@ export function traineeForm(memory: TraineeMemory, done: () => void): TemplateRe
   };
   return html`<form class="who" id="task" @submit=${take}>
     <label for="trainee">${say`Your trainee number`}</label>
-    <div class="typed"><input id="trainee" name="trainee" autocomplete="off" spellcheck="false" required placeholder="T07" .value=${memory.trainee} />
+    <div class="typed"><input id="trainee" name="trainee" autocomplete="off" maxlength="80" spellcheck="false" required placeholder="T07" .value=${memory.trainee} />
       <button type="submit" class="main">${say`Show my numbers`}</button></div>
     <p class="soft">${say`Your numbers in every task follow from it, so that your trainer can work them out again. It is kept in this browser with what you type, and sent nowhere.`}</p>
     ${

@@ -84,7 +84,7 @@ export function openFunctions(desk: Desk, toCells: () => void, first?: string): 
     const text = desk.page.rows[desk.block.from.row]?.[desk.block.from.column] ?? "";
     return html`<div class="functions">
       <div class="function-search">
-        <label>${say`Look for`} <input type="text" autofocus placeholder=${say`a name, an argument, a source`} .value=${wanted} @input=${look} @keydown=${walk} /></label>
+        <label>${say`Look for`} <input type="text" maxlength="200" autofocus placeholder=${say`a name, an argument, a source`} .value=${wanted} @input=${look} @keydown=${walk} /></label>
         <p class="soft" role="status">${shown.length === total(all) ? counted(shown.length, "function") : say`${shown.length} of ${counted(total(all), "function")}`}</p>
         <p class="soft">${say`An example goes into ${cellName(desk.block.from)} on ${desk.page.name}${text ? say`, in the place of what stands there; undo brings that back` : ""}.`}</p>
         <button type="button" ?disabled=${desk.closed !== undefined} @click=${() => write()}>${say`A function of your own …`}</button>

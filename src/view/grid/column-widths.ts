@@ -11,6 +11,9 @@ const lineHeight = 18;
 /** Padding of a row and its line. */
 const around = 7;
 
+/** A longer name is cut short in its head: no column is wider than the room there is. */
+const mostName = 260;
+
 interface Range {
   readonly least: number;
   readonly wanted: number;
@@ -24,7 +27,8 @@ const range = (least: number, wanted: number, most: number): Range => ({
 /** Width that the column's cells ask for, all of them or those that count. */
 function natural(page: Page, column: number, look: LookAt, counts: (one: Look) => boolean = () => true): number {
   const isHeaded = hasHeader(page);
-  let width = isHeaded ? textWidth((page.rows[0]?.[column] ?? "").toUpperCase(), headerFont) + sides : 0;
+  const name = isHeaded ? textWidth((page.rows[0]?.[column] ?? "").toUpperCase(), headerFont) + sides : 0;
+  let width = Math.min(mostName, name);
   for (let row = isHeaded ? 1 : 0; row < Math.min(page.rows.length, mostRows); row++) {
     const one = look(row, column);
     if (one.shape === "heading" || one.shape === "note" || one.text === "" || !counts(one)) continue;

@@ -24,6 +24,8 @@ export function drawHeader(page: Page, column: number, th: HTMLTableCellElement)
       ? []
       : [part("letter", columnName(column)), ...(name ? [part("name", column < shared ? said(name) : name)] : [])]),
   );
+  if (name && !isCorner) label.setAttribute("title", name);
+  else label.removeAttribute("title");
   th.classList.toggle("named", hasHeader(page));
   th.classList.toggle("right", isOptionPage(page) && column >= firstOption);
 }

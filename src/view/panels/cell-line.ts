@@ -6,6 +6,7 @@ import { isFunctionPage, part } from "../../notebook/own/function-page";
 import { namesAbove } from "../../notebook/own/names-above";
 import { rowEntry } from "../../notebook/row-entry";
 import { betweenNumbers, withDecimalSign } from "../../words/decimal-sign";
+import { isolated } from "../../words/isolated";
 import { said, say } from "../../words/say";
 import { inBackground } from "../background";
 import { type Cell, cellName, one } from "../block";
@@ -149,7 +150,7 @@ export class CellLine {
     const words = value?.kind === "text" && value.text.length > 20 && cell.column >= firstOption ? value.text : "";
     if (words) return words;
     return html`${isOutside ? html`<span class="open">${openMark} ${say`Outside what is ${limits}: check it.`}</span> ` : nothing}
-      ${basis ? say`Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? say`One of ${choices.map((choice) => withDecimalSign(toType(String(choice)))).join(betweenNumbers())}.` : ""}`;
+      ${basis ? say`Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? say`One of ${choices.map((choice) => isolated(withDecimalSign(toType(String(choice))))).join(betweenNumbers())}.` : ""}`;
   }
 
   /** The mistake in a row of a function page, or how its example stands. */

@@ -1,7 +1,12 @@
 import DOMPurify from "dompurify";
 import { Marked } from "marked";
 
-const marked = new Marked({ gfm: true, async: false });
+const signs: Readonly<Record<string, string>> = { "&": "&amp;", "<": "&lt;", ">": "&gt;" };
+
+/** Markup in a note is text, to be read as it was written: it never becomes elements, not even to be thrown away. */
+const asText = ({ text }: { readonly text: string }): string => text.replace(/[&<>]/g, (sign) => signs[sign] ?? sign);
+
+const marked = new Marked({ gfm: true, async: false, renderer: { html: asText } });
 
 const tags = "p br hr ul ol li h1 h2 h3 h4 h5 h6 strong em del code pre blockquote table thead tbody tr th td a".split(
   " ",

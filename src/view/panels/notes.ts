@@ -28,7 +28,8 @@ export class Notes {
 
   show(): TemplateResult {
     const { page, notebook } = this.desk;
-    const text = notebook.about.notes?.[page.name] ?? "";
+    const { notes = {} } = notebook.about;
+    const text = Object.hasOwn(notes, page.name) ? (notes[page.name] ?? "") : "";
     return this.editing === page.id ? this.editor(page, text) : this.reader(page, text);
   }
 
@@ -55,8 +56,9 @@ export class Notes {
     const save = (event: SubmitEvent) => {
       event.preventDefault();
       const note = String(new FormData(event.currentTarget as HTMLFormElement).get("note") ?? "");
-      this.editing = undefined;
-      this.desk.apply(say`notes of ${page.name}`, (notebook) => setNote(notebook, page.name, note));
+      const isMade = this.desk.apply(say`notes of ${page.name}`, (notebook) => setNote(notebook, page.name, note));
+      // A note that is refused stays in its field: nothing that was written is lost.
+      if (isMade || this.desk.notice.kind !== "refused") this.editing = undefined;
       this.update();
     };
     const key = (event: KeyboardEvent) => {

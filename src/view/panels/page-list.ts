@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { LiveNotebook } from "../../notebook/live";
 import type { Page } from "../../notebook/model";
+import { isolated } from "../../words/isolated";
 import { counted, say } from "../../words/say";
 import type { Desk } from "../desk";
 import { cornerMark, openMark, ringMark } from "../marks";
@@ -33,7 +34,7 @@ function pageState(standings: readonly OptionStanding[] | undefined): TemplateRe
   if (!standings) return nothing;
   const judged = standings.filter(({ checks }) => checks.length > 0);
   const [short, open] = [total(standings, "short"), total(standings, "open")];
-  const perOption = judged.map((one) => `${one.option} ${standingWords(one.short.length, one.open.length)}`);
+  const perOption = judged.map((one) => `${isolated(one.option)} ${standingWords(one.short.length, one.open.length)}`);
   return html`<small class=${short > 0 ? "short" : open > 0 ? "open" : "holds"} title=${perOption.join("\n")}>
     ${judged.length <= mostMarks ? html`<span class="marks">${judged.map(markOf)}</span>` : nothing}
     ${standingWords(short, open)}<span class="unseen">: ${perOption.join(", ")}</span>

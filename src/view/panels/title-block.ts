@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { Notebook } from "../../notebook/model";
 import { unitChoice } from "../../notebook/unit-choice";
 import { decimalSign } from "../../words/decimal-sign";
+import { isolated, listed } from "../../words/isolated";
 import { said, say } from "../../words/say";
 import { unitText } from "../shown/unit-text";
 
@@ -12,19 +13,22 @@ const spoken = (name: string): string =>
     .replaceAll(/[_-]/g, " ")
     .trim();
 
+/** With more settings than this the block goes on in further lines. */
+const mostInLine = 6;
+
 /** What a setting says; a group of settings is spelled out. */
 function settingText(value: unknown): string {
   if (typeof value === "string" || typeof value === "number") return String(value);
   if (typeof value === "boolean") return value ? say`yes` : say`no`;
-  if (Array.isArray(value)) return value.map(settingText).join(", ");
+  if (Array.isArray(value)) return listed(value.map(settingText));
   if (value === null || typeof value !== "object") return "";
   return Object.entries(value)
-    .map(([name, part]) => `${said(spoken(name))} ${settingText(part)}`)
+    .map(([name, part]) => `${isolated(said(spoken(name)))} ${isolated(settingText(part))}`)
     .join(", ");
 }
 
 const cell = (name: string, text: string | undefined): TemplateResult | typeof nothing =>
-  text ? html`<div><dt>${name}</dt><dd>${text}</dd></div>` : nothing;
+  text ? html`<div><dt title=${name}>${name}</dt><dd title=${text}>${text}</dd></div>` : nothing;
 
 /** Which units are shown in the place of the held ones. */
 function unitsText(notebook: Notebook): string {
@@ -40,7 +44,7 @@ export function titleBlock(notebook: Notebook): TemplateResult {
   // Units have a place of their own, how inputs spread stands in the studies; what is released is the trainer's to see.
   const { units: _, released: __, spread: ___, ...others } = about.settings ?? {};
   const settings = Object.entries(others).map(([name, value]) => cell(said(spoken(name)), settingText(value)));
-  return html`<dl class="title-block">
+  return html`<dl class="title-block ${settings.length > mostInLine ? "many" : ""}">
     ${cell(say`job`, about.title)} ${cell(say`revision`, about.revision)} ${cell(say`date`, about.date)}
     ${cell(say`units`, decimalSign() === "," ? say`${unitsText(notebook)}; decimal comma` : say`${unitsText(notebook)}; decimal point`)} ${settings}
     <div class="aid"><dt>${say`note`}</dt><dd>

@@ -3,6 +3,7 @@ import type { LiveNotebook } from "../../notebook/live";
 import { type Page, type Position, pageById } from "../../notebook/model";
 import { formulaAsTyped } from "../../notebook/typed-formula";
 import { type NamedValue, type Working, workingOf } from "../../notebook/working";
+import { listed } from "../../words/isolated";
 import { counted, say } from "../../words/say";
 import type { Cell } from "../block";
 import { cornerMark, openMark } from "../marks";
@@ -60,7 +61,7 @@ function formula({ formula: written, text }: Working): TemplateResult | typeof n
 function implausible({ parts }: Working): TemplateResult | typeof nothing {
   const outside = parts.filter(({ plausible }) => plausible === false).map(({ quantity, cell }) => quantity || cell);
   return outside.length > 0
-    ? html`<p class="open">${openMark} ${say`Outside what is plausible: ${outside.join(", ")}.`}</p>`
+    ? html`<p class="open">${openMark} ${say`Outside what is plausible: ${listed(outside)}.`}</p>`
     : nothing;
 }
 

@@ -41,7 +41,7 @@ export const typed = (
   take: (text: string) => void,
   more: { readonly placeholder?: string; readonly size?: number } = {},
 ): TemplateResult => html`<label>${label}
-  <input autocomplete="off" size=${more.size ?? 9} placeholder=${more.placeholder ?? ""} .value=${text} @input=${(event: Event) => take((event.target as HTMLInputElement).value)} />
+  <input autocomplete="off" maxlength="200" size=${more.size ?? 9} placeholder=${more.placeholder ?? ""} .value=${text} @input=${(event: Event) => take((event.target as HTMLInputElement).value)} />
 </label>`;
 
 /** Names of rows as choices, page by page: `Supply.run` under Supply. */

@@ -11,6 +11,7 @@ import type { Solution, SolveAnswer } from "../../study/solve";
 import type { StudyInput, Subject } from "../../study/subject";
 import { quantityWords, valueWords } from "../../study/words";
 import { withDecimalSign } from "../../words/decimal-sign";
+import { listed } from "../../words/isolated";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { one } from "../block";
@@ -207,7 +208,7 @@ export class SolveBack implements Part {
     )}</ul>
     ${
       answer.aim === "checks" && answer.found.unmoved.length + answer.found.open.length > 0
-        ? html`<p class="soft">${answer.found.unmoved.length > 0 ? html`${say`Short whatever it is: ${answer.found.unmoved.join(", ")}.`} ` : nothing}${answer.found.open.length > 0 ? html`${say`Open: ${answer.found.open.join(", ")}.`}` : nothing}</p>`
+        ? html`<p class="soft">${answer.found.unmoved.length > 0 ? html`${say`Short whatever it is: ${listed(answer.found.unmoved)}.`} ` : nothing}${answer.found.open.length > 0 ? html`${say`Open: ${listed(answer.found.open)}.`}` : nothing}</p>`
         : nothing
     }`;
   }

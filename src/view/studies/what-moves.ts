@@ -5,6 +5,7 @@ import type { Move, MovesAnswer } from "../../study/moves";
 import { movesCsv } from "../../study/moves-csv";
 import { movesSentence } from "../../study/sentences";
 import { valueWords } from "../../study/words";
+import { listed } from "../../words/isolated";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { fileName, handOut } from "../files/hand-out";
@@ -88,6 +89,6 @@ export class WhatMoves implements Part {
           <tbody>${answer.moves.map(line)}</tbody>
         </table>
       </div>
-      ${answer.still.length > 0 ? html`<p class="soft">${say`Move nothing: ${answer.still.join(", ")}.`}</p>` : nothing}`;
+      ${answer.still.length > 0 ? html`<p class="soft">${say`Move nothing: ${listed(answer.still)}.`}</p>` : nothing}`;
   }
 }

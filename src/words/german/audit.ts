@@ -68,6 +68,7 @@ export const audit: Catalogue = {
   Warnings: "Warnungen",
   error: "Fehler",
   warning: "Warnung",
+  "The reason": "Die Begründung",
   "A finding is accepted with a reason; say why it may stand.":
     "Ein Befund wird mit Begründung angenommen; sagen Sie, warum es so bleiben darf.",
   "A finding is accepted by a person; give a name.":

@@ -138,6 +138,7 @@ export const notebook: Catalogue = {
   "as it was at the start": "wie es am Anfang war",
   "This state is no longer kept; choose a later one.":
     "Dieser Stand wird nicht mehr behalten; wählen Sie einen späteren.",
+  Version: "Fassung",
   "A version needs a name.": "Eine Fassung braucht einen Namen.",
   "This version is no longer kept; choose another.": "Diese Fassung wird nicht mehr behalten; wählen Sie eine andere.",
   "A part of this notebook's journal was damaged; its present state was saved apart and is whole, older steps cannot be taken back.":

@@ -1,0 +1,143 @@
+import type { Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { packNotebook } from "../../src/notebook/zip";
+import { Workplace } from "./desk";
+import { give } from "./files-given";
+import { hostileCourse } from "./hostile-course";
+import { hostileNotebook, hostileZip, names } from "./hostile-notebook";
+import { type HostileDesk, hostileDesk, sizes } from "./hostile-watch";
+import { outOfPlace } from "./layout";
+import { outOfOrder } from "./text-order";
+
+let place: Workplace;
+beforeAll(async () => {
+  place = await Workplace.open();
+});
+afterAll(() => place.close());
+
+/** Opens a notebook that stands in a file, over the open one. */
+async function take(page: Page, zip: Uint8Array, pages: number): Promise<void> {
+  await give(page, "Open …", "</script><img src=x onerror=hurt=1>.zip", zip);
+  await page.waitForFunction((count) => document.querySelectorAll(".pages button").length === count, pages);
+}
+
+const opened = async (desk: HostileDesk, which: number): Promise<Page> => {
+  await take(desk.page, hostileZip(which), names.length + 3);
+  return desk.page;
+};
+
+const turn = async (page: Page, i: number): Promise<void> => {
+  await page.locator(".pages button").nth(i).click();
+  await page.waitForFunction((n) => document.querySelector("h1 .number")?.textContent === String(n + 1), i);
+};
+
+const button = (page: Page, name: string) => page.getByRole("button", { name, exact: true });
+
+/** Closes the dialog in front. */
+async function leave(page: Page): Promise<void> {
+  await page
+    .locator("dialog")
+    .getByRole("button", { name: /^(Close|Go back)$/ })
+    .first()
+    .click();
+  await page.waitForFunction(() => !document.querySelector("dialog"));
+}
+
+/** What stands in front of the cells or beside them, and shows what stands in the file. */
+const windows = ["Options", "Units", "Paper", "Functions", "Notebooks …", "For others …", "Language …"] as const;
+
+describe.each(sizes)("at %i × %i a notebook full of hostile texts", { timeout: 240_000 }, (...size) => {
+  it("is text on every page: quantities, keys, units, bases, values, results, options, pages, notes, title block", async () => {
+    const desk = await hostileDesk(place, size);
+    const page = await opened(desk, 0);
+    await desk.expectWell("opened");
+    for (let i = 0; i < names.length + 3; i++) {
+      await turn(page, i);
+      await desk.expectWell(`page ${i + 1}`);
+    }
+    const shown = await page.$$eval(".pages button", (all) => all.map((one) => (one as HTMLElement).dataset.page));
+    expect(shown.slice(3)).toEqual(names);
+  });
+
+  it("is text in title, revision and date, whichever it is", async () => {
+    const desk = await hostileDesk(place, size);
+    for (let which = 1; which < names.length; which += size[0] > 1000 ? 3 : 9) {
+      const page = await opened(desk, which);
+      await page.waitForFunction(
+        (title) => document.querySelector(".job")?.textContent === title,
+        hostileNotebook(which).about.title,
+      );
+      await desk.expectWell(`title ${which}`);
+    }
+  });
+
+  it("is text in every dialog, study and panel", async () => {
+    const desk = await hostileDesk(place, size);
+    const page = await opened(desk, 49);
+    for (const name of windows) {
+      await button(page, name).first().click();
+      await page.locator("dialog[open]").waitFor();
+      await desk.expectWell(name);
+      await leave(page);
+    }
+    await button(page, "Functions").click();
+    for (const name of await page.locator(".function-list button", { hasText: "YARD.HURT" }).all()) {
+      await name.click();
+      await desk.expectWell(`function ${await name.textContent()}`);
+    }
+    await leave(page);
+    await button(page, "Studies").click();
+    for (const tab of await page.getByRole("tab").all()) {
+      await tab.click();
+      await desk.expectWell(`study ${await tab.textContent()}`);
+    }
+    await leave(page);
+    await button(page, "Audit").click();
+    await page.waitForSelector(".audit .sum");
+    await desk.expectWell("audit");
+    await button(page, "Rows and cells").click();
+    await page.waitForSelector("[role=menu]");
+    await desk.expectWell("menu");
+  });
+
+  it("is text in a course: tasks, answers, hints, class and marks", async () => {
+    const desk = await hostileDesk(place, size);
+    const { page } = desk;
+    await take(page, packNotebook(hostileCourse), hostileCourse.pages.length);
+    await turn(page, 0);
+    await page.getByLabel("Your trainee number").fill("T07");
+    await page.keyboard.press("Enter");
+    for (const i of hostileCourse.pages.keys()) {
+      await turn(page, i);
+      await page.waitForSelector(".question");
+      await desk.expectWell(`task ${i + 1}`);
+    }
+    await button(page, "Trainer's side …").click();
+    await button(page, "Show the trainer's side").click();
+    await page.waitForSelector("#cells .ht_master td");
+    await desk.expectWell("task as cells");
+    await button(page, "Class and marks …").click();
+    const list = `Trainee,Group\n${names.map((name) => [name, name].map((one) => `"${one.replaceAll('"', '""')}"`).join(",")).join("\n")}\n`;
+    await give(page, "Take a class list (CSV) …", "class.csv", list);
+    await page.waitForFunction(() =>
+      /trainee/.test(document.querySelector("dialog [role=status], dialog [role=alert]")?.textContent ?? ""),
+    );
+    await desk.expectWell("class");
+  });
+});
+
+it("the tests would see what leaves its place or its order", async () => {
+  const desk = await hostileDesk(place, sizes[0]);
+  const { page } = desk;
+  await desk.expectWell("as it opens");
+  await page.evaluate(() => {
+    const line = document.createElement("p");
+    line.textContent = "first \u202Elive second third";
+    document.querySelector(".left .job")?.append(line);
+  });
+  expect(await outOfOrder(page)).not.toEqual([]);
+  await page.evaluate(() =>
+    document.querySelector(".title-block")?.setAttribute("style", "width: 3000px; height: 700px"),
+  );
+  expect(await outOfPlace(page)).not.toEqual([]);
+});
