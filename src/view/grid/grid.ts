@@ -4,8 +4,6 @@ import Handsontable from "handsontable/base";
 import { registerEditor } from "handsontable/editors";
 import { Autofill, ManualColumnResize, registerPlugin } from "handsontable/plugins";
 import type { Change } from "../../notebook/live";
-import { firstOption, type Page } from "../../notebook/model";
-import { anyMissing } from "../../notebook/unfilled";
 import { say } from "../../words/say";
 import { inBackground } from "../background";
 import { type Block, type Cell, cellName, edges, one } from "../block";
@@ -16,6 +14,7 @@ import type { Clipboard } from "../edits/clipboard";
 import { fillBlock } from "../edits/fill-block";
 import { closedCell, typeInto } from "../edits/type-into";
 import type { KnownFunction } from "../typing/known-function";
+import { ChangePainter, changedColumns } from "./change-painter";
 import { listenToClipboard } from "./clipboard-events";
 import { drawHeader, drawRowHead } from "./draw-header";
 import { formulaEditor } from "./formula-editor";
@@ -44,6 +43,7 @@ interface Place {
 export class Grid {
   private readonly hot: Handsontable;
   private readonly layOut: LayOut;
+  private readonly changes: ChangePainter;
   /** Selections that are made here and not by the person. */
   private isShowing = false;
   /** Width in px for which the columns were laid out. */
@@ -52,8 +52,6 @@ export class Grid {
   private isLeaving = false;
   /** The page was turned while something else stood in the cells' place. */
   private isStale = false;
-  /** A missing input left checks open when the cells were last drawn. */
-  private wasOpen = true;
 
   constructor(
     private readonly host: HTMLElement,
@@ -70,6 +68,7 @@ export class Grid {
     this.fittedWidth = host.clientWidth;
     this.isStale = !host.isConnected;
     this.hot = new Handsontable(host, this.settings());
+    this.changes = new ChangePainter(this.hot, this.layOut, desk);
     host.addEventListener("contextmenu", (event) => {
       event.preventDefault();
       openMenu(event.clientX, event.clientY);
@@ -266,77 +265,15 @@ export class Grid {
       this.hot.render();
       this.select(this.desk.block);
     } else {
-      const changed = this.changedColumns(change);
+      const changed = changedColumns(this.layOut, change);
       const isTaller = [...changed].some(([row, columns]) => row >= 0 && this.layOut.isHeightDue(row, columns));
       // Without a changed cell it was something beside them, such as the units in which they are shown.
       // A line above the first row is the header: an option has another name.
       if (change.structure || isTaller || [...changed.keys()].some((row) => row < 0) || changed.size === 0) {
         this.layOut.measure();
         this.hot.render();
-      } else this.paint(changed, before);
+      } else this.changes.paint(changed, before);
     }
-  }
-
-  /** The columns of the cells whose value changed, row by row of the grid. */
-  private changedColumns({ cells }: Change): ReadonlyMap<number, readonly number[]> {
-    const rows = new Map<number, number[]>();
-    for (const { page, row: line, column } of cells) {
-      if (page !== this.layOut.page.id) continue;
-      const row = this.layOut.row(line);
-      const columns = rows.get(row);
-      if (columns) columns.push(column);
-      else rows.set(row, [column]);
-    }
-    return rows;
-  }
-
-  /**
-   * Draws the changed cells that are in sight. A whole row is drawn when its texts changed, since they say what kind
-   * of row it is, and its options when its numbers have other digits; all rows are while a missing input leaves checks
-   * open, for a check may open or close with its number unchanged.
-   */
-  private paint(changed: ReadonlyMap<number, readonly number[]>, before: Page): void {
-    const { layOut, desk } = this;
-    const { rows, columns } = this.inSight();
-    const isOpen = desk.live !== undefined && anyMissing(desk.live);
-    const isAll = isOpen || this.wasOpen;
-    this.wasOpen = isOpen;
-    for (const row of rows) {
-      const own = changed.get(row);
-      if (!own && !isAll) continue;
-      const line = layOut.line(row);
-      const isWhole = isAll || before.rows[line] !== layOut.page.rows[line];
-      const isDrawn = layOut.hasOtherDigits(row)
-        ? (column: number) => column >= firstOption
-        : (column: number) => own?.includes(column);
-      const drawn = isWhole ? columns : columns.filter(isDrawn);
-      for (const column of drawn) this.paintOne(row, column);
-    }
-  }
-
-  /** The rows and columns that have cells on the screen. */
-  private inSight(): { readonly rows: readonly number[]; readonly columns: readonly number[] } {
-    const { fixedRowsTop, fixedColumnsStart } = this.layOut.frozen;
-    const { view } = this.hot;
-    const places = (fixed: number, first: number | null, last: number | null): number[] => {
-      const from = Math.max(fixed, first ?? fixed);
-      const moving = Array.from({ length: Math.max(0, (last ?? -1) - from + 1) }, (_, i) => from + i);
-      return [...Array.from({ length: fixed }, (_, i) => i), ...moving];
-    };
-    return {
-      rows: places(fixedRowsTop, view.getFirstRenderedVisibleRow(), view.getLastRenderedVisibleRow()),
-      columns: places(fixedColumnsStart, view.getFirstRenderedVisibleColumn(), view.getLastRenderedVisibleColumn()),
-    };
-  }
-
-  private paintOne(row: number, column: number): void {
-    const td = this.hot.getCell(row, column, true);
-    if (!td) return;
-    // The library's own classes stay: they say what is selected.
-    const kept = [...td.classList].filter((name) => /^(area|current|highlight|ht|fullySelected)/.test(name));
-    const look = this.layOut.look(row, column);
-    paintCell(td, look, [this.layOut.marks(row, column), ...kept].join(" "));
-    describeCell(td, look, this.layOut.laid(row, column));
   }
 
   private select({ from, to }: Block): void {

@@ -7,9 +7,10 @@ import { type Desk, firstLine } from "../desk";
 import type { Clipboard } from "../edits/clipboard";
 import { rowDecimals } from "../shown/row-decimals";
 import { cellLook } from "./cell-look";
-import { columnWidths, frozenColumns, rowHeight } from "./column-widths";
+import { columnWidths, frozenColumns } from "./column-widths";
 import { hasTitleLine } from "./free-row";
 import type { Look } from "./look";
+import { rowHeight } from "./row-height";
 
 /** Width of the row numbers in px. */
 export const rowNumbers = 36;
