@@ -3,6 +3,7 @@ import { afterAll, beforeAll, expect, it } from "vitest";
 import { unpackNotebook } from "../../src/notebook/zip";
 import { findings } from "./accessibility";
 import { contentOf, heard, select, textOf, turnTo, typeInto, Workplace, where, worth } from "./desk";
+import { give as giveFile } from "./files-given";
 import { cellAt } from "./worked";
 
 /** The number of the first row whose Part reads so. */
@@ -137,5 +138,39 @@ it("changes a function by keyboard alone: parts and names from lists, mistakes a
   await page.waitForFunction(() => document.querySelector(".cell-line .where b")?.textContent !== "A1");
   expect(await textOf(page, "Own functions", "B2")).toBe("YARD.CUT");
   expect(await findings(page)).toEqual([]);
+  expect(complaints).toEqual([]);
+});
+
+it("takes a function page in from a file, says a mistake with its row, refuses a table without the header, and undo brings back", {
+  timeout: 120_000,
+}, async () => {
+  const { page, complaints } = await place.desk();
+  const table = (formula: string, header = "Part,Name,Formula,Unit,Limits,Why,Source\n") =>
+    `${header}function,YARD.SIDE,,,,side of a square,identity\nargument,area,,m2,from 0,its area,\nresult,a,${formula},m,,by the root,\nexample,,9,,3,,own arithmetic\n`;
+  const give = async (content: string, asNew: boolean): Promise<void> => {
+    await giveFile(page, "Import …", "yard.csv", content);
+    if (asNew) await page.getByLabel("Goes").selectOption({ label: "onto a new page" });
+    await page.getByRole("button", { name: "Take the table" }).click();
+  };
+  await give(table("sqrt(are)"), true);
+  await heard(
+    page,
+    /yard\.csv taken onto the new page yard, with a mistake in a function, row 4: step a: are is not defined before its use; mend it there, or undo\./,
+  );
+  await page.waitForSelector(".own-mistake");
+  await give(table("sqrt(area)"), false);
+  await heard(page, /^.*yard\.csv taken onto yard; undo brings back what was there\./);
+  await page.waitForSelector(".own-function .examples .holds");
+
+  await give("a,b\n1,2\n", false);
+  await page.getByRole("alert").waitFor();
+  expect(await page.getByRole("alert").textContent()).toBe(
+    "yard defines functions; the table must begin with Part, Name, Formula, Unit, Limits, Why, Source, or go onto a page of its own. Nothing was changed.",
+  );
+  await page.getByRole("button", { name: "Leave it" }).click();
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await page.waitForSelector(".own-mistake");
+  await page.getByRole("button", { name: /^Undo/ }).click();
+  await page.waitForFunction(() => !document.querySelector('.pages button[data-page="yard"]'));
   expect(complaints).toEqual([]);
 });

@@ -1,3 +1,5 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
 import { expect, it } from "vitest";
 import { printAudit } from "../../src/cli/audit";
 import { calculate } from "../../src/cli/calc";
@@ -42,11 +44,20 @@ it("copies a function under another name, which then calculates, explains itself
   expect(audit.text()).not.toContain("own-function");
 });
 
-it("begins a small function, and says a mistake with page and row", () => {
+it("begins a small function, and says a mistake with page and row", async () => {
   const folder = `${sampleFolder()}-begun`;
   run(sampleFolder(), { begin: "YARD.BAR", write: folder });
   expect(run(folder, {})).toContain("YARD.BAR");
   expect(() => run(folder, { begin: "YARD.BAR" })).toThrow("YARD.BAR is one of the notebook's own functions already");
   expect(() => run(folder, { copy: "CONDUCTOR.DROP" })).toThrow("--copy NAME needs --as NEW.NAME");
   expect(() => run(folder, { copy: "NO.SUCH", as: "YARD.X" })).toThrow("There is no function NO.SUCH");
+
+  // A mistake in the file of its page: said in the list, in a cell that calls it, and by the audit.
+  const file = join(folder, "own-functions.csv");
+  writeFileSync(file, readFileSync(file, "utf8").replace("length * (1 + loss)", "length * (1 + los)"));
+  const mistake = "Own functions, row 6: step L: los is not defined before its use";
+  expect(run(folder, {})).toContain(mistake);
+  const audit = terminal();
+  await printAudit(audit, folder, { json: false, record: false });
+  expect(audit.text()).toContain("step L: los is not defined before its use");
 });

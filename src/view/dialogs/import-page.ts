@@ -4,6 +4,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { isFormula } from "../../engine/content";
 import { addPage, replacePage } from "../../notebook/edit-pages";
 import type { Notebook, Row } from "../../notebook/model";
+import { isFunctionPage } from "../../notebook/own/function-page";
 import { Refusal } from "../../notebook/refusal";
 import { importRows, isDoubtful, type Meaning } from "../../notebook/table-cells";
 import { type Header, headers, likelyHeader, withHeader } from "../../notebook/table-change";
@@ -181,6 +182,15 @@ class Import {
     return replacePage(added, added.pages.at(-1)?.id ?? "", rows);
   }
 
+  /** `row 6: step L: los is not defined before its use`, of the page that is shown now. */
+  private mistake(): string | undefined {
+    const { live, page } = this.desk;
+    if (!live || !isFunctionPage(page)) return undefined;
+    const row = page.rows.findIndex((_, line) => live.ownRemark(page, line)?.kind === "mistake");
+    const remark = row < 0 ? undefined : live.ownRemark(page, row);
+    return remark && say`row ${row + 1}: ${remark.sentence}`;
+  }
+
   private take(handle: DialogHandle): void {
     const { desk } = this;
     const before = desk.page.name;
@@ -191,10 +201,13 @@ class Import {
       const added = this.asNew ? desk.notebook.pages.at(-1) : undefined;
       if (added) desk.go(added.id);
       const where = added ? say`the new page ${added.name}` : before;
+      const mistake = this.mistake();
       desk.say(
-        isChanged
-          ? say`${this.file} taken onto ${where}; undo brings back what was there.`
-          : say`${this.file} holds what ${where} holds already.`,
+        isChanged && mistake
+          ? say`${this.file} taken onto ${where}, with a mistake in a function, ${mistake}; mend it there, or undo.`
+          : isChanged
+            ? say`${this.file} taken onto ${where}; undo brings back what was there.`
+            : say`${this.file} holds what ${where} holds already.`,
       );
       handle.close();
     } catch (problem) {

@@ -98,6 +98,9 @@ export const ownFunctions: Catalogue = {
   Limits: "Grenzen",
   Why: "Warum",
   Source: "Quelle",
+  "{0} taken onto {1}, with a mistake in a function, {2}; mend it there, or undo.":
+    "{0} auf {1} übernommen, mit einem Fehler in einer Funktion, {2}; beheben Sie ihn dort, oder machen Sie es rückgängig.",
+  "row {0}: {1}": "Zeile {0}: {1}",
   "Function and notes": "Funktion und Notizen",
   Function: "Funktion",
   "No row begins a function yet. Choose function in the column Part, write its name beside it, as in YARD.DROP, and in the column Why what it gives.":
