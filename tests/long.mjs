@@ -1,6 +1,6 @@
 /*
  * Runs the random tests of the notebook at full length, part after part; takes up to an hour and a half. The tests of
- * `npm test` are a sample of these. Which parts: `npm run long -- history`, `tables`, `damaged`; all when none is named.
+ * `npm test` are a sample of these. Which parts: `npm run long -- history`, `tables`, `damaged`, `unfold`; all when none is named.
  */
 import { spawnSync } from "node:child_process";
 import { join, resolve } from "node:path";
@@ -11,6 +11,7 @@ const top = resolve(import.meta.dirname, "..");
 const parts = {
   tables: { file: "tests/notebook/exchange.test.ts", runs: [{ ATHWART_TABLES: "20000" }] },
   damaged: { file: "tests/notebook/damaged.test.ts", runs: [{ ATHWART_DAMAGED: "10000" }] },
+  unfold: { file: "tests/notebook/unfold-engine.test.ts", runs: [{ ATHWART_UNFOLD: "10000" }] },
   history: {
     file: "tests/notebook/history.test.ts",
     runs: [1, 2, 3, 4, 5, 6, 7, 8].map((seed) => ({ ATHWART_HISTORIES: "250", ATHWART_SEED: String(seed) })),

@@ -14,8 +14,13 @@ export const sheetOf = (csv: string): Notebook =>
     ]),
   );
 
-const text = (value: Given): string =>
-  typeof value === "string" ? `'${value}` : String(value ?? "").replace(/^(true|false)$/, (word) => word.toUpperCase());
+/** What is typed for an argument; a number written out in more than fifteen digits would be a text. */
+export const text = (value: Given): string =>
+  typeof value === "number" && Math.abs(value) >= 1e15
+    ? value.toExponential()
+    : typeof value === "string"
+      ? `'${value}`
+      : String(value ?? "").replace(/^(true|false)$/, (word) => word.toUpperCase());
 
 /** A page with a row for each argument of a function, a column for each set of them, and the row that calls it. */
 export function argumentsPage(

@@ -16,8 +16,7 @@ import { argumentsPage } from "../../notebook/arguments-page";
 
 const times = 10_000;
 
-// The engine takes minutes for so many cells. The kernel's bits are the engine's (`random-formulas.test.ts`), and
-// `tests/notebook/unfold.test.ts` holds the rows to the function in the engine itself.
+// `npm run long -- unfold` does the same in the engine itself, which takes minutes for so many cells.
 it(`unfolded rows give the function's bits on ${times} random inputs of every algebraic function`, {
   timeout: 60_000,
 }, () => {
