@@ -1,8 +1,5 @@
-import { readdirSync, readFileSync } from "node:fs";
-import { join, relative } from "node:path";
-import { parseSync } from "vite";
-
-const source = join(import.meta.dirname, "../../src");
+import { relative } from "node:path";
+import { filesOf, type Node, nameOf, source, treeOf, walk } from "./source-tree";
 
 /** A text of the source that is said in the language of the person. */
 export interface SaidText {
@@ -11,15 +8,6 @@ export interface SaidText {
   readonly counts: boolean;
   readonly file: string;
 }
-
-type Node = Readonly<Record<string, unknown>> & { readonly type: string };
-
-const isNode = (value: unknown): value is Node =>
-  typeof value === "object" && value !== null && typeof (value as Node).type === "string";
-
-const childrenOf = (node: Node): Node[] => Object.values(node).flat().filter(isNode);
-
-const nameOf = (node: unknown): unknown => (isNode(node) ? node.name : undefined);
 
 const textOf = (node: Node | undefined): string | undefined =>
   node?.type === "Literal" && typeof node.value === "string" ? node.value : undefined;
@@ -43,20 +31,6 @@ function textsOf(node: Node): Omit<SaidText, "file">[] {
   const one = name === "counted" ? textOf(second) : undefined;
   return one === undefined ? [] : [{ key: `${one} / ${textOf(third) ?? `${one}s`}`, counts: true }];
 }
-
-function walk(node: Node, take: (node: Node) => void): void {
-  take(node);
-  for (const child of childrenOf(node)) walk(child, take);
-}
-
-/** All files of a folder of the source. */
-const filesOf = (folder: string): string[] =>
-  readdirSync(join(source, folder), { recursive: true, encoding: "utf8" })
-    .filter((file) => file.endsWith(".ts"))
-    .map((file) => join(source, folder, file));
-
-/** The tree of a file of the source. */
-const treeOf = (file: string): Node => parseSync(file, readFileSync(file, "utf8")).program as unknown as Node;
 
 /** All texts that the source says. */
 export function saidTexts(): SaidText[] {

@@ -1,5 +1,6 @@
 import { type AnyDefinition, resultUnit } from "../../formula/definition";
 import { catalogue } from "../../functions";
+import { say } from "../../words/say";
 import { aggregateFunctions } from "./built-in/aggregates";
 import { logicFunctions } from "./built-in/logic";
 import { numberFunctions } from "./built-in/numbers";
@@ -38,6 +39,6 @@ export function lowerCall(call: Call, home: Home): Part {
   // One with a mistake answers an error, whatever it is given.
   if (own) return "definition" in own ? named(own.definition, call, home) : failure;
   const lowering = builtIn.get(call.name);
-  if (!lowering) throw new NotTaken(`the function ${call.name} is not taken in`);
+  if (!lowering) throw new NotTaken(say`the function ${call.name} is not taken in`);
   return lowering(call, home);
 }

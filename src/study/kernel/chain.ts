@@ -5,6 +5,7 @@ import type { OwnCall } from "../../engine/plugin";
 import { firstOption, isOptionPage, lead, type Notebook, type Position, textAt } from "../../notebook/model";
 import { ownCalls } from "../../notebook/own/own-functions";
 import { Refusal } from "../../notebook/refusal";
+import { say } from "../../words/say";
 import type { Plain } from "./plain";
 import { cellName } from "./refusal";
 
@@ -89,7 +90,7 @@ function cellsOf(tree: Parsed): ParsedCell[] {
 /** The cells of a block, row by row. @throws Error when there are too many. */
 export function blockCells(from: ParsedCell, to: ParsedCell): ParsedCell[][] {
   const [rows, columns] = [to.row - from.row + 1, to.column - from.column + 1];
-  if (rows * columns > mostCells) throw new Error(`a block of ${rows * columns} cells is too large to walk through`);
+  if (rows * columns > mostCells) throw new Error(say`a block of ${rows * columns} cells is too large to walk through`);
   return Array.from({ length: rows }, (_, row) =>
     Array.from({ length: columns }, (_, column) => ({
       sheet: from.sheet,
@@ -129,16 +130,16 @@ export function chainOf(source: FormulaSource, column: number, wanted: readonly 
     const known = state.get(key);
     if (known === "done") return;
     const refuse = (reason: string): never => {
-      throw new Refusal(`${cellName(pages, cell)}: ${reason}; a study cannot follow it.`);
+      throw new Refusal(say`${cellName(pages, cell)}: ${reason}; a study cannot follow it.`);
     };
-    if (known === "open") refuse("the formula depends on its own cell");
+    if (known === "open") refuse(say`the formula depends on its own cell`);
     state.set(key, "open");
     const page = notebook.pages[cell.sheet];
     const at = { page: page?.id ?? "", row: cell.row, column: cell.column };
     const text = page ? textAt(page, cell.row, cell.column) : "";
-    if (source.isSpilled(at)) refuse("it shows a part of another cell's result");
+    if (source.isSpilled(at)) refuse(say`it shows a part of another cell's result`);
     if (contentOf(text).kind === "formula") {
-      const tree = source.parsed(at) ?? refuse("the engine does not show how it reads the formula");
+      const tree = source.parsed(at) ?? refuse(say`the engine does not show how it reads the formula`);
       let cells: readonly ParsedCell[] = [];
       try {
         cells = cellsOf(tree);

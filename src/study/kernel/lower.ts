@@ -1,4 +1,5 @@
 import type { Operator, Parsed } from "../../engine/parsed";
+import { say } from "../../words/say";
 import { lowerCall } from "./calls";
 import { blockCells } from "./chain";
 import { relationTest } from "./condition";
@@ -61,6 +62,6 @@ export function lower(tree: Parsed, cell: Home["cell"], own: Home["own"]): Part 
     case "unreadable":
       return failure;
     case "array":
-      throw new NotTaken("a block in braces is not taken in");
+      throw new NotTaken(say`a block in braces is not taken in`);
   }
 }

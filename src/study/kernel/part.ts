@@ -1,5 +1,6 @@
 import type { Parsed, ParsedCell } from "../../engine/parsed";
 import type { OwnCall } from "../../engine/plugin";
+import { say } from "../../words/say";
 import { blank, type Node } from "./node";
 
 /** A formula's part: one value, or a block of values row by row. */
@@ -47,7 +48,7 @@ export function spread(parts: readonly Part[], make: (nodes: readonly Node[]) =>
     if (!isBlock(part)) return part;
     const line = part.rows[part.rows.length === 1 ? 0 : row];
     const node = line?.[line.length === 1 ? 0 : column];
-    if (!node) throw new NotTaken("blocks of different size are put together");
+    if (!node) throw new NotTaken(say`blocks of different size are put together`);
     return node;
   };
   const rows = Array.from({ length: height }, (_, row) =>

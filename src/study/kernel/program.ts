@@ -1,4 +1,5 @@
 import type { ParsedCell } from "../../engine/parsed";
+import { say } from "../../words/say";
 import type { Chain, ChainCell } from "./chain";
 import { lower } from "./lower";
 import { blank, finite, type Node, plain } from "./node";
@@ -50,7 +51,7 @@ export function programOf(chain: Chain, inputKinds?: readonly Kinds[]): Program 
   for (const formula of chain.formulas) {
     try {
       const part = lower(formula.tree, node, (name) => own.get(name));
-      if (isBlock(part)) throw new NotTaken("its result spills over several cells");
+      if (isBlock(part)) throw new NotTaken(say`its result spills over several cells`);
       settle(formula, part);
     } catch (cause) {
       if (cause instanceof NotTaken) throw new KernelRefusal(cellName(chain.pages, formula.cell), cause.message);

@@ -1,5 +1,6 @@
 import type { ParsedCell } from "../../engine/parsed";
 import { columnName, pagePrefix } from "../../notebook/references";
+import { say } from "../../words/say";
 
 /** The cell as a formula names it: `Supply!E25`. */
 export const cellName = (pages: readonly string[], cell: ParsedCell): string =>
@@ -14,6 +15,6 @@ export class KernelRefusal extends Error {
     readonly cell: string,
     readonly reason: string,
   ) {
-    super(`${cell}: ${reason}; the engine calculates this study instead, which takes longer.`);
+    super(say`${cell}: ${reason}; the engine calculates this study instead, which takes longer.`);
   }
 }

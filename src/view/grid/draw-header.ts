@@ -1,8 +1,8 @@
 import { firstOption, isOptionPage, type Page } from "../../notebook/model";
-import { functionColumns, hasHeader } from "../../notebook/own/function-page";
+import { hasHeader } from "../../notebook/own/function-page";
 import { columnName } from "../../notebook/references";
-import { said } from "../../words/say";
 import type { CellMark } from "../cell-marks";
+import { headName } from "./head-name";
 
 function part(name: string, text: string): HTMLElement {
   const element = document.createElement("span");
@@ -15,14 +15,10 @@ function part(name: string, text: string): HTMLElement {
 export function drawHeader(page: Page, column: number, th: HTMLTableCellElement): void {
   const label = th.querySelector(".colHeader");
   if (!label) return;
-  const name = hasHeader(page) ? (page.rows[0]?.[column] ?? "") : "";
-  // The names that every such page has are said in the language that is spoken.
-  const shared = isOptionPage(page) ? firstOption : functionColumns.length;
+  const name = headName(page, column);
   const isCorner = column < 0 || th.previousElementSibling === null;
   label.replaceChildren(
-    ...(isCorner
-      ? []
-      : [part("letter", columnName(column)), ...(name ? [part("name", column < shared ? said(name) : name)] : [])]),
+    ...(isCorner ? [] : [part("letter", columnName(column)), ...(name ? [part("name", name)] : [])]),
   );
   if (name && !isCorner) label.setAttribute("title", name);
   else label.removeAttribute("title");

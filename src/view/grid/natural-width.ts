@@ -1,5 +1,6 @@
 import type { Page } from "../../notebook/model";
 import { hasHeader } from "../../notebook/own/function-page";
+import { headName } from "./head-name";
 import type { Look } from "./look";
 import { headerFont, lookWidth, sides, textWidth } from "./text-width";
 
@@ -14,7 +15,7 @@ const mostName = 260;
 /** Width that the column's cells ask for, all of them or those that count. */
 export function natural(page: Page, column: number, look: LookAt, counts: (one: Look) => boolean = () => true): number {
   const isHeaded = hasHeader(page);
-  const name = isHeaded ? textWidth((page.rows[0]?.[column] ?? "").toUpperCase(), headerFont) + sides : 0;
+  const name = isHeaded ? textWidth(headName(page, column).toUpperCase(), headerFont) + sides : 0;
   let width = Math.min(mostName, name);
   for (let row = isHeaded ? 1 : 0; row < Math.min(page.rows.length, mostRows); row++) {
     const one = look(row, column);

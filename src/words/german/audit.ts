@@ -170,7 +170,7 @@ export const audit: Catalogue = {
     "die Einheit „{0}“ ist nicht bekannt; schreiben Sie sie wie in mm, m2, kg/m3, N m oder lassen Sie sie bei Text leer",
   "an input that no formula uses": "eine Eingabe, die keine Formel benutzt",
   "no formula uses {0}; use it, or say in its basis what it is kept for":
-    "keine Formel benutzt {0}; benutzen Sie es oder sagen Sie in seiner Grundlage, wozu es dient",
+    "keine Formel benutzt {0}; benutzen Sie es oder sagen Sie in seiner Basis, wozu es dient",
   "a function whose result changes by itself": "eine Funktion, deren Ergebnis sich von selbst ändert",
   "{0} gives another result each time; type the value or the date instead":
     "{0} gibt jedes Mal ein anderes Ergebnis; geben Sie stattdessen den Wert oder das Datum ein",

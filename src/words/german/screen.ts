@@ -161,7 +161,7 @@ export const screen: Catalogue = {
   "plausible from {0}": "plausibel ab {0}",
   "plausible up to {0}": "plausibel bis {0}",
   "Outside what is {0}: check it.": "Außerhalb von {0}: bitte prüfen.",
-  "Basis: {0}. ": "Grundlage: {0}. ",
+  "Basis: {0}. ": "Basis: {0}. ",
   "One of {0}.": "Eines von {0}.",
   "Which drawing": "Welche Zeichnung",
   Drawing: "Zeichnung",
@@ -213,7 +213,7 @@ export const screen: Catalogue = {
   " is empty": " ist leer",
   " has no value": " hat keinen Wert",
   "(from {0})": "(aus {0})",
-  "{0}basis: {1}": "{0}Grundlage: {1}",
+  "{0}basis: {1}": "{0}Basis: {1}",
   "typed in; ": "eingegeben; ",
   "no one two three four five six seven eight nine ten eleven twelve":
     "kein ein zwei drei vier fünf sechs sieben acht neun zehn elf zwölf",
@@ -302,7 +302,7 @@ export const screen: Catalogue = {
   "The folder holds {0} tables (allowed {1}); choose the folder of one notebook.":
     "Der Ordner enthält {0} Tabellen (erlaubt {1}); wählen Sie den Ordner eines Hefts.",
   Key: "Schlüssel",
-  Basis: "Grundlage",
+  Basis: "Basis",
   option: "Variante",
   wind: "Wind",
   "fuse rule": "Sicherungsregel",

@@ -135,8 +135,8 @@ export const terminal: Catalogue = {
   "; this value is outside": "; dieser Wert liegt außerhalb",
   "outside what is plausible: {0}": "außerhalb des Plausiblen: {0}",
   "{0}, cell {1}": "{0}, Zelle {1}",
-  "basis: {0}": "Grundlage: {0}",
-  "input, basis: {0}": "Eingabe, Grundlage: {0}",
+  "basis: {0}": "Basis: {0}",
+  "input, basis: {0}": "Eingabe, Basis: {0}",
   "fed by": "gespeist von",
   feeds: "speist",
   "working takes a folder and a cell, for example working sheets/three-hulls Supply.drop@Cruiser.":

@@ -1,4 +1,5 @@
 import type { Parsed } from "../../../engine/parsed";
+import { say } from "../../../words/say";
 import { asNumber, help, isNumber, list, math, type Node, plain, type Relation, type Sign } from "../node";
 import { bare, type Home, isBlock, itemsOf, type Lowering, NotTaken, type Part } from "../part";
 import { kinds } from "../plain";
@@ -14,7 +15,7 @@ interface Group {
 }
 
 function groups(args: readonly Parsed[], { part }: Home): readonly Group[] {
-  if (args.length === 0) throw new NotTaken("a sum without arguments");
+  if (args.length === 0) throw new NotTaken(say`a sum without arguments`);
   return args.map((arg) => {
     const found = arg.kind === "range" ? wholeBlock(part(arg)) : part(arg);
     const fromCells = isBlock(found) || arg.kind === "reference";
@@ -83,8 +84,8 @@ const criterionParts = /^(<=|>=|<>|<|>|=)?([^<>=]*)$/;
 
 const countIf: Lowering = ({ args }, { part }) => {
   const [block, criterion] = args.map(part);
-  if (!block || !isBlock(block) || !criterion || args.length !== 2) throw new NotTaken("COUNTIF looks at no block");
-  if (isBlock(criterion) || criterion.op !== "plain") throw new NotTaken("COUNTIF takes its criterion from a cell");
+  if (!block || !isBlock(block) || !criterion || args.length !== 2) throw new NotTaken(say`COUNTIF looks at no block`);
+  if (isBlock(criterion) || criterion.op !== "plain") throw new NotTaken(say`COUNTIF takes its criterion from a cell`);
   const { value } = criterion;
   const items = list(itemsOf(block));
   if (typeof value === "number") return help("countIf", [items, plain("="), plain(value)], kinds.number);
@@ -94,7 +95,8 @@ const countIf: Lowering = ({ args }, { part }) => {
     return help("countIf", [items, plain(relation as Relation), plain(Number(wanted))], kinds.number);
   }
   const words = /^\p{L}[\p{L} ]*$/u.test(wanted) && !/^(true|false)$/i.test(wanted);
-  if (!words || (relation !== "=" && relation !== "<>")) throw new NotTaken(`COUNTIF with the criterion ${value}`);
+  if (!words || (relation !== "=" && relation !== "<>"))
+    throw new NotTaken(say`COUNTIF with the criterion ${String(value)}`);
   const plainWords = wanted
     .toLowerCase()
     .normalize("NFD")
@@ -107,7 +109,7 @@ const lines =
   ({ name, args }) => {
     const tree = args[0] && bare(args[0]);
     if (args.length === 1 && tree?.kind === "reference") return plain(1);
-    if (args.length !== 1 || tree?.kind !== "range") throw new NotTaken(`${name} of something that is no block`);
+    if (args.length !== 1 || tree?.kind !== "range") throw new NotTaken(say`${name} of something that is no block`);
     return plain(size(tree.to.row - tree.from.row + 1, tree.to.column - tree.from.column + 1));
   };
 

@@ -1,3 +1,4 @@
+import { say } from "../../../words/say";
 import { asNumber, finite, help, type MathName, math, type Node, plain, power } from "../node";
 import { type Lowering, NotTaken, spread } from "../part";
 import { kinds } from "../plain";
@@ -7,7 +8,7 @@ const ofNumbers =
   (least: number, defaults: readonly number[], make: (args: readonly Node[]) => Node): Lowering =>
   ({ name, args }, { part }) => {
     if (args.length < least || args.length > least + defaults.length) {
-      throw new NotTaken(`${name} has ${args.length} arguments`);
+      throw new NotTaken(say`${name} has ${args.length} arguments`);
     }
     const filled = [...args.map(part), ...defaults.slice(args.length - least).map(plain)];
     return spread(filled, (nodes) => make(nodes.map(asNumber)));
