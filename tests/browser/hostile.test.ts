@@ -1,7 +1,8 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { leadColumns } from "../../src/notebook/model";
 import { packNotebook } from "../../src/notebook/zip";
-import { Workplace } from "./desk";
+import { heard, Workplace } from "./desk";
 import { give } from "./files-given";
 import { hostileCourse } from "./hostile-course";
 import { hostileNotebook, hostileZip, names } from "./hostile-notebook";
@@ -123,6 +124,37 @@ describe.each(sizes)("at %i × %i a notebook full of hostile texts", { timeout: 
       /trainee/.test(document.querySelector("dialog [role=status], dialog [role=alert]")?.textContent ?? ""),
     );
     await desk.expectWell("class");
+  });
+});
+
+describe.each(sizes)("at %i × %i a cell of a file", { timeout: 120_000 }, (...size) => {
+  const fileWith = (text: string) =>
+    packNotebook({
+      about: { version: 1, title: "Large", pages: [{ name: "Cells", file: "cells.csv" }] },
+      pages: [
+        {
+          id: "cells",
+          name: "Cells",
+          file: "cells.csv",
+          rows: [
+            [...leadColumns, "Only"],
+            [text, "key", "m", text, text],
+            ["Result", "result", "", "", "=E2"],
+          ],
+        },
+      ],
+    });
+
+  it("of 1 MB is refused in one sentence", async () => {
+    const desk = await hostileDesk(place, size);
+    const { page } = desk;
+    const before = await page.locator(".pages button").count();
+    await give(page, "Open …", "large.zip", fileWith("W".repeat(1_000_000)));
+    expect(await heard(page, /large\.zip/)).toMatch(
+      /^large\.zip: cells\.csv, row 2, column 1: [^.]+ 1000000 \(allowed 100000\); shorten it\. The open notebook is unchanged\.$/,
+    );
+    expect(await page.locator(".pages button").count()).toBe(before);
+    await desk.expectWell("1 MB");
   });
 });
 

@@ -49,10 +49,13 @@ export function nodeWords(live: LiveNotebook, home: Position, node: FeedNode): N
   };
 }
 
+/** No line of a node takes more letters, however thin they are; measuring all of a long text would take minutes. */
+const mostLetters = 200;
+
 /** A text in at most so many lines of so many px, broken between words; the last one is cut where it must be. */
 export function broken(text: string, width: number, font: string, most: number): string[] {
   const lines: string[] = [];
-  let rest = text.split(" ");
+  let rest = text.slice(0, mostLetters * most).split(" ");
   while (rest.length > 0 && lines.length < most - 1) {
     let count = 1;
     while (count < rest.length && textWidth(rest.slice(0, count + 1).join(" "), font) <= width) count++;
@@ -64,8 +67,8 @@ export function broken(text: string, width: number, font: string, most: number):
 
 /** A text cut to so many px, with three dots where something is missing. */
 export function fitted(text: string, width: number, font: string): string {
-  if (textWidth(text, font) <= width) return text;
-  let end = text.length;
+  if (text.length <= mostLetters && textWidth(text, font) <= width) return text;
+  let end = Math.min(text.length, mostLetters);
   while (end > 1 && textWidth(`${text.slice(0, end).trimEnd()}…`, font) > width) end--;
   return `${text.slice(0, end).trimEnd()}…`;
 }
