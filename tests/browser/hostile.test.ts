@@ -145,7 +145,7 @@ describe.each(sizes)("at %i × %i a cell of a file", { timeout: 120_000 }, (...s
       ],
     });
 
-  it("of 1 MB is refused in one sentence", async () => {
+  it("of 1 MB is refused in one sentence, one of 100,000 letters is shown", async () => {
     const desk = await hostileDesk(place, size);
     const { page } = desk;
     const before = await page.locator(".pages button").count();
@@ -155,6 +155,10 @@ describe.each(sizes)("at %i × %i a cell of a file", { timeout: 120_000 }, (...s
     );
     expect(await page.locator(".pages button").count()).toBe(before);
     await desk.expectWell("1 MB");
+    for (const text of ["W".repeat(100_000), "word ".repeat(20_000)]) {
+      await take(page, fileWith(text), 1);
+      await desk.expectWell("100,000 letters");
+    }
   });
 });
 

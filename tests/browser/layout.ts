@@ -22,7 +22,7 @@ export const outOfPlace = (page: Page): Promise<string[]> =>
     };
     for (const [name, least] of [
       ["nav.left", 100],
-      [".pages", 60],
+      [".pages", 30],
       [".files", 20],
       ["main", 200],
       [".head h1", 10],

@@ -6,6 +6,7 @@ import { rowKind } from "../../notebook/rows";
 import { outcomeAt, outcomeInCell } from "../../notebook/verdict";
 import { say } from "../../words/say";
 import { rowUnits } from "../shown/row-units";
+import { startOf } from "../shown/start-of";
 import { unitText } from "../shown/unit-text";
 import { valueText } from "../shown/value-text";
 import { freeRowKind } from "./free-row";
@@ -30,7 +31,7 @@ function labelShape(text: string): Shape {
 }
 
 function leadLook(live: LiveNotebook, page: Page, row: number, column: number): Look {
-  const text = textAt(page, row, column);
+  const text = startOf(textAt(page, row, column));
   if (rowKind(page, row) === "heading") return { shape: "heading", text };
   switch (column) {
     case lead.quantity:

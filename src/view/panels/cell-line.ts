@@ -18,6 +18,7 @@ import { beginPointing, endPointing, type Pointing } from "../pointing";
 import { capital } from "../shown/count-words";
 import { rowDecimals } from "../shown/row-decimals";
 import { rowUnits } from "../shown/row-units";
+import { startOf } from "../shown/start-of";
 import { withUnit } from "../shown/unit-text";
 import { worthText } from "../shown/value-text";
 import { FormulaTyping } from "../typing/formula-typing";
@@ -129,7 +130,7 @@ export class CellLine {
     }
     if (!isOptionPage(page))
       return value?.kind === "text" && value.text.length > 20 && textAt(page, cell.row, cell.column) !== value.text
-        ? value.text
+        ? startOf(value.text)
         : "";
     const { low, high, choices } = rowEntry(notebook, page, cell.row) ?? {};
     const { unit, toType } = rowUnits(notebook, page, cell.row);
@@ -148,9 +149,9 @@ export class CellLine {
             : "";
     const basis = page.rows[cell.row]?.[lead.basis];
     const words = value?.kind === "text" && value.text.length > 20 && cell.column >= firstOption ? value.text : "";
-    if (words) return words;
+    if (words) return startOf(words);
     return html`${isOutside ? html`<span class="open">${openMark} ${say`Outside what is ${limits}: check it.`}</span> ` : nothing}
-      ${basis ? say`Basis: ${basis}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? say`One of ${choices.map((choice) => isolated(withDecimalSign(toType(String(choice))))).join(betweenNumbers())}.` : ""}`;
+      ${basis ? say`Basis: ${startOf(basis)}. ` : ""}${limits && !isOutside ? `${limits.replace(/^p/, "P")}. ` : ""}${choices ? say`One of ${choices.map((choice) => isolated(withDecimalSign(toType(String(choice))))).join(betweenNumbers())}.` : ""}`;
   }
 
   /** The mistake in a row of a function page, or how its example stands. */

@@ -9,6 +9,7 @@ import type { Cell } from "../block";
 import { cornerMark, openMark } from "../marks";
 import { rowDecimals } from "../shown/row-decimals";
 import { asHeld, rowUnits } from "../shown/row-units";
+import { startOf } from "../shown/start-of";
 import { isMargin } from "../shown/unit-text";
 import { worthText } from "../shown/value-text";
 import { callSteps } from "./call-steps";
@@ -37,7 +38,7 @@ function cells(
   const name = (one: NamedValue) =>
     [
       one.page === home.page ? "" : `${one.page}:`,
-      one.quantity || one.cell.replace(/^.*!/, ""),
+      startOf(one.quantity) || one.cell.replace(/^.*!/, ""),
       one.option && one.option !== home.option ? `(${one.option})` : "",
     ]
       .filter(Boolean)
@@ -85,7 +86,8 @@ export function working(
 ): TemplateResult | typeof nothing {
   const one = workingOf(live, { page: page.id, ...cell });
   if (!one) return nothing;
-  const { value, quantity, option, basis, kind, note } = one;
+  const { value, option, kind, note } = one;
+  const [quantity, basis] = [startOf(one.quantity), startOf(one.basis)];
   const what = option ? `${quantity}, ${option}` : one.cell.replace(/^.*!/, "");
   const isDrawn = beside.graph !== undefined;
   const state =

@@ -3,6 +3,7 @@ import { outcomeOf, outcomeWords } from "../../notebook/verdict";
 import { say } from "../../words/say";
 import { numberText } from "./number-text";
 import type { RowUnits } from "./row-units";
+import { startOf } from "./start-of";
 import { isMargin, withUnit } from "./unit-text";
 
 /** A cell's value with its unit; a margin in words. */
@@ -23,6 +24,6 @@ export function valueText(value: CellValue, decimals?: number): string {
     case "error":
       return value.sentence;
     default:
-      return value.text;
+      return startOf(value.text);
   }
 }
