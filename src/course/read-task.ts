@@ -9,6 +9,7 @@ import {
   type Answer,
   type Calculated,
   type Drawn,
+  isTaskPage,
   type Mistake,
   type PartWord,
   partWords,
@@ -33,10 +34,6 @@ interface Line {
 }
 
 const isPart = (word: string): word is PartWord => Object.hasOwn(partWords, word);
-
-/** Whether a page has the header of a task page. */
-const isTaskPage = (page: Pick<Page, "rows">): boolean =>
-  taskHeader.every((name, column) => page.rows[0]?.[column] === name);
 
 function lineOf(file: string, cells: Row, row: number): Line[] {
   if (cells.every((cell) => cell.trim() === "")) return [];

@@ -1,9 +1,14 @@
+import type { Page } from "../notebook/model";
 import { say } from "../words/say";
 import type { Allowance } from "./allowance";
 import type { Amount } from "./amount";
 
 /** The first row of a task page; each row below it is one part of the task, named in the first column. */
 export const taskHeader = ["Part", "Name", "Unit", "Text", "How", "Within", "Advice"] as const;
+
+/** Whether a page has the header of a task page. */
+export const isTaskPage = (page: Pick<Page, "rows">): boolean =>
+  taskHeader.every((name, column) => page.rows[0]?.[column] === name);
 
 /** What the first column may say, and what the row then holds. */
 export const partWords = {

@@ -48,10 +48,7 @@ function rowsOf(numbers: Numbers, typed: TypedFor, hints: number): Row[] {
     ...task.answers.map(({ name, about, unit, allowance }) =>
       line("answer", `${about} (${allowanceWords(allowance, unit)})`, name, unit, harmless(typed(task, name))),
     ),
-    ...all("rule"),
-    ...all("source"),
-    ...all("beyond"),
-    ...all("caution"),
+    ...(["rule", "source", "beyond", "caution"] as const).flatMap(all),
     ...task.texts.hint.slice(0, hints).map((text) => line("hint", text)),
   ];
 }

@@ -2,7 +2,7 @@ import { listed } from "../words/isolated";
 import { say } from "../words/say";
 import { emptyRow, pageOf, withPage } from "./edit-cells";
 import { mapFormulas } from "./edit-lines";
-import { checkCell, checkLength, checkNote, checkSize, most } from "./limits";
+import { checkCell, checkLength, checkSize, most } from "./limits";
 import {
   isOptionPage,
   leadColumns,
@@ -141,13 +141,4 @@ export function replacePage(notebook: Notebook, id: string, rows: readonly Row[]
   checkTable(page.name, rows);
   const same = rows.length === page.rows.length && rows.every((row, i) => row.join("\0") === page.rows[i]?.join("\0"));
   return same ? notebook : withPage(notebook, { ...page, rows });
-}
-
-/** Writes a page's note (Markdown); an empty one is removed. */
-export function setNote(notebook: Notebook, page: string, note: string): Notebook {
-  const { [page]: old, ...rest } = notebook.about.notes ?? {};
-  if ((old ?? "") === note) return notebook;
-  checkNote(page, note);
-  const notes = note === "" ? rest : { ...notebook.about.notes, [page]: note };
-  return { ...notebook, about: { ...notebook.about, notes } };
 }

@@ -33,6 +33,12 @@ export const edges = ({ from, to }: Block): Edges => ({
   right: Math.max(from.column, to.column),
 });
 
+/** Whether a cell belongs to a block. */
+export function isInside(block: Block, { row, column }: Cell): boolean {
+  const { top, left, bottom, right } = edges(block);
+  return row >= top && row <= bottom && column >= left && column <= right;
+}
+
 export const blockOf = ({ top, left, bottom, right }: Edges): Block => ({
   from: { row: top, column: left },
   to: { row: bottom, column: right },

@@ -1,7 +1,7 @@
 import { columnsOf, type Page } from "../../notebook/model";
 import { hasHeader } from "../../notebook/own/function-page";
 import { rowKind } from "../../notebook/rows";
-import { edges } from "../block";
+import { isInside } from "../block";
 import type { CellMark } from "../cell-marks";
 import { type Desk, firstLine } from "../desk";
 import type { Clipboard } from "../edits/clipboard";
@@ -79,10 +79,9 @@ export class LayOut {
   measure(): void {
     this.decimals.clear();
     const own = this.ownWidths.get(this.page.id);
-    const look = (line: number, column: number) => this.look(this.row(line), column);
-    this.widths = columnWidths(this.page, look, this.room).map((width, column) => own?.get(column) ?? width);
+    this.widths = columnWidths(this.page, this.lookAt, this.room).map((width, column) => own?.get(column) ?? width);
     this.heights = Array.from({ length: this.size.rows }, (_, row) =>
-      rowHeight(this.page, this.line(row), look, this.widths),
+      rowHeight(this.page, this.line(row), this.lookAt, this.widths),
     );
   }
 
@@ -90,8 +89,7 @@ export class LayOut {
   isHeightDue(row: number, columns: readonly number[]): boolean {
     const isLow = this.height(row) <= usualHeight;
     if (isLow && !columns.some((column) => this.mayWrap(row, column) && this.look(row, column).isWrapped)) return false;
-    const look = (line: number, column: number) => this.look(this.row(line), column);
-    return rowHeight(this.page, this.line(row), look, this.widths) !== this.height(row);
+    return rowHeight(this.page, this.line(row), this.lookAt, this.widths) !== this.height(row);
   }
 
   /** A number stands in one line whatever its digits are; words may not, nor a check that says why it is open. */
@@ -120,6 +118,8 @@ export class LayOut {
     return cellLook(live, this.page, line, column, this.decimalsOf(line));
   }
 
+  private readonly lookAt = (line: number, column: number): Look => this.look(this.row(line), column);
+
   private decimalsOf(line: number): number | undefined {
     const { live } = this.desk;
     if (live && !this.decimals.has(line)) this.decimals.set(line, rowDecimals(live, this.page, line));
@@ -136,9 +136,7 @@ export class LayOut {
 
   private isCut(line: number, column: number): boolean {
     const { waiting } = this.clipboard;
-    if (waiting?.page !== this.page.id) return false;
-    const { top, left, bottom, right } = edges(waiting.block);
-    return line >= top && line <= bottom && column >= left && column <= right;
+    return waiting?.page === this.page.id && isInside(waiting.block, { row: line, column });
   }
 
   /** What lies over a cell, or over the head of a row where no column is named. */

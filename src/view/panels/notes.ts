@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
-import { setNote } from "../../notebook/edit-pages";
+import { setNote } from "../../notebook/edit-note";
 import type { Page } from "../../notebook/model";
 import { say } from "../../words/say";
 import { inBackground } from "../background";

@@ -7,8 +7,9 @@ import {
   removeRowGroups,
   removeRows,
 } from "../../../src/notebook/edit-lines";
+import { setNote } from "../../../src/notebook/edit-note";
 import { addOption, removeOption, renameOption } from "../../../src/notebook/edit-options";
-import { addPage, movePage, removePage, renamePage, replacePage, setNote } from "../../../src/notebook/edit-pages";
+import { addPage, movePage, removePage, renamePage, replacePage } from "../../../src/notebook/edit-pages";
 import { readNotebook } from "../../../src/notebook/files";
 import { columnsOf, firstOption, isOptionPage, type Notebook, optionsOf, type Page } from "../../../src/notebook/model";
 import { shiftFormula } from "../../../src/notebook/references";

@@ -1,7 +1,8 @@
 import { deleteDB, openDB } from "idb";
 import { afterEach, describe, expect, it, vi } from "vitest";
 import { setCells } from "../../../src/notebook/edit-cells";
-import { removePage, setNote } from "../../../src/notebook/edit-pages";
+import { setNote } from "../../../src/notebook/edit-note";
+import { removePage } from "../../../src/notebook/edit-pages";
 import { writeNotebook } from "../../../src/notebook/files";
 import type { Around } from "../../../src/notebook/keeping/around";
 import { backTo } from "../../../src/notebook/keeping/back-to";
