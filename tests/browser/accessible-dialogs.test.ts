@@ -116,7 +116,7 @@ describe("the automatic accessibility check finds nothing, light and dark", { ti
     await heard(page, /YARD\.DROP can be called/);
     await look("page of own functions");
     await opened("Functions", "Named functions");
-    await page.locator(".own-mark").waitFor();
+    await page.locator("dialog .own-mark").waitFor();
     await look("own function");
     await leave(page);
     await nothingFound();
