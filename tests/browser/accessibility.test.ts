@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { findingsInBothLights } from "./accessibility";
+import { findingsInBothLights, settled } from "./accessibility";
 import { heard, type OpenDesk, select, turnTo, Workplace } from "./desk";
 
 let place: Workplace;
@@ -10,10 +10,6 @@ beforeAll(async () => {
   desk = await place.desk({ reducedMotion: "reduce" });
 });
 afterAll(() => place.close());
-
-/** The side is drawn when the browser has nothing better to do. */
-const settled = (page: Page) =>
-  page.evaluate(() => new Promise((done) => requestIdleCallback(() => requestAnimationFrame(done), { timeout: 400 })));
 
 async function openShipped(page: Page, title: string): Promise<void> {
   await page.getByRole("button", { name: "Notebooks …" }).click();

@@ -23,6 +23,10 @@ function markLooks(): void {
   }
 }
 
+/** The side is drawn when the browser has nothing better to do. */
+export const settled = (page: Page): Promise<unknown> =>
+  page.evaluate(() => new Promise((done) => requestIdleCallback(() => requestAnimationFrame(done), { timeout: 400 })));
+
 interface Only {
   readonly type: "tag" | "rule";
   readonly values: readonly string[];

@@ -3,7 +3,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { printTraineeFile } from "../../src/course/trainee-file";
 import { packNotebook } from "../../src/notebook/zip";
 import { worked as course } from "../course/course";
-import { findingsInBothLights } from "./accessibility";
+import { findingsInBothLights, settled } from "./accessibility";
 import { heard, type OpenDesk, select, turnTo, typeInto, Workplace } from "./desk";
 import { give } from "./files-given";
 import { cellAt, worked } from "./worked";
@@ -20,9 +20,7 @@ const found: string[] = [];
 /** What stands in front of the cells, by day and by night. */
 async function look(what: string): Promise<void> {
   const { page } = desk;
-  await page.evaluate(
-    () => new Promise((done) => requestIdleCallback(() => requestAnimationFrame(done), { timeout: 400 })),
-  );
+  await settled(page);
   for (const finding of await findingsInBothLights(page, false)) found.push(`${what}: ${finding}`);
 }
 
