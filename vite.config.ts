@@ -106,6 +106,8 @@ export default defineConfig(({ mode, command }) => ({
           include: ["tests/browser/**/*.test.ts"],
           testTimeout: 60_000,
           hookTimeout: 120_000,
+          // What a screen shows comes a moment after the key that asked for it.
+          expect: { poll: { timeout: 20_000 } },
           fileParallelism: false,
           maxWorkers: 1,
         },

@@ -60,18 +60,18 @@ describe("by keyboard alone", () => {
     await page.waitForTimeout(100);
     const at = await where(page);
     await page.keyboard.press("Tab");
-    expect(await focused(page)).toBe("cells");
+    await expect.poll(() => focused(page)).toBe("cells");
     await page.waitForFunction((cell) => document.querySelector(".cell-line .where b")?.textContent !== cell, at);
     await page.keyboard.press("Escape");
     await page.keyboard.press("Tab");
     await page.waitForFunction(() => !document.activeElement?.closest("#cells"));
-    expect(await focused(page)).toMatch(/^div Width of the right side/);
+    await expect.poll(() => focused(page)).toMatch(/^div Width of the right side/);
     await page.keyboard.press("Shift+Tab");
     await page.waitForFunction(() => document.activeElement?.closest("#cells"));
     await page.keyboard.press("Escape");
     await page.keyboard.press("Shift+Tab");
     await page.waitForFunction(() => !document.activeElement?.closest("#cells"));
-    expect(await focused(page)).toMatch(/^textarea What was typed in/);
+    await expect.poll(() => focused(page)).toMatch(/^textarea What was typed in/);
   });
 
   it("every stop of the keyboard can be seen", async () => {
@@ -101,7 +101,7 @@ describe("by keyboard alone", () => {
     await page.waitForFunction(() => document.activeElement?.closest("#cells"));
     await page.keyboard.type("7");
     await page.keyboard.press("Escape");
-    expect(await page.textContent("h1")).toMatch(/Side force$/);
+    await expect.poll(() => page.textContent("h1")).toMatch(/Side force$/);
   });
 
   it("the right side is made wider and narrower with the arrow keys", async () => {
@@ -110,12 +110,12 @@ describe("by keyboard alone", () => {
     const before = await width();
     await page.focus(".divider");
     await page.keyboard.press("ArrowLeft");
-    expect(await width()).toBeGreaterThan(before);
+    await expect.poll(() => width()).toBeGreaterThan(before);
     await page.keyboard.press("ArrowRight");
     await page.keyboard.press("ArrowRight");
-    expect(await width()).toBeLessThan(before);
+    await expect.poll(() => width()).toBeLessThan(before);
     await page.keyboard.press("Enter");
-    expect(await width()).toBe(before);
+    await expect.poll(() => width()).toBe(before);
   });
 });
 
@@ -128,7 +128,7 @@ describe("the page's shape", () => {
     it(`fits ${width} × ${height} without being pushed sideways, the right side below the cells`, async () => {
       const { page } = await place.desk({ viewport: { width, height } });
       await turnTo(page, "Supply");
-      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       const cells = await page.locator("#cells").boundingBox();
       const side = await page.locator("aside.side").boundingBox();
       expect(cells?.height ?? 0).toBeGreaterThanOrEqual(300);

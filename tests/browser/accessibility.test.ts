@@ -50,7 +50,7 @@ describe("the automatic accessibility check, light and dark", () => {
     };
     for (const name of ["Options", "Units", "Paper", "Functions", "Notebooks …", "For others …"]) {
       const button = page.getByRole("button", { name, exact: true });
-      expect(await button.count(), name).toBe(1);
+      await expect.poll(() => button.count(), { message: name }).toBe(1);
       await button.click();
       await page.locator("dialog[open]").waitFor();
       await look(name);

@@ -41,14 +41,14 @@ describe("findings beside the cells", () => {
   }, async () => {
     const { page, complaints, strayed } = await place.desk();
     await openAudit(page);
-    expect(await verdict(page)).toMatch(
-      /^No errors, \d+ warnings?, \d+ notes? open in \d+ formulas; 0 accepted\. 0 of/,
-    );
-    expect(await typed(page).count()).toBe(0);
+    await expect
+      .poll(() => verdict(page))
+      .toMatch(/^No errors, \d+ warnings?, \d+ notes? open in \d+ formulas; 0 accepted\. 0 of/);
+    await expect.poll(() => typed(page).count()).toBe(0);
     await select(page, "Supply", drop.cell);
     await typeInto(page, `${drop.text}*1.07`);
     await typed(page).waitFor();
-    expect(await typed(page).textContent()).toContain("1.07");
+    await expect.poll(() => typed(page).textContent()).toContain("1.07");
     await select(page, "Supply", "E3");
     await typed(page).getByRole("link").first().click();
     await page.waitForFunction(
@@ -57,18 +57,20 @@ describe("findings beside the cells", () => {
     );
     // The cell says it by a shape, and in words on the line above the cells.
     const cell = page.locator("#cells .ht_master td.finding.current");
-    expect(await cell.evaluate((td) => getComputedStyle(td, "::after").content)).not.toBe("none");
-    expect(await page.textContent(".cell-line .sentence")).toContain("1.07");
+    await expect.poll(() => cell.evaluate((td) => getComputedStyle(td, "::after").content)).not.toBe("none");
+    await expect.poll(() => page.textContent(".cell-line .sentence")).toContain("1.07");
 
     await typed(page).getByRole("button", { name: "Accept with reason …" }).click();
     await page.getByLabel("Why it may stand").fill("allowance of the yard");
     await page.getByRole("button", { name: "Accept", exact: true }).click();
     await sign(page);
     await heard(page, /typed number accepted at Supply\.drop@Cruiser/i);
-    expect(await verdict(page)).toContain("1 accepted");
+    await expect.poll(() => verdict(page)).toContain("1 accepted");
     const accepted = page.locator(".accepted .finding[data-rule='typed-number']");
     await page.locator(".accepted summary").click();
-    expect(await accepted.textContent()).toMatch(/Accepted by R\. Tern on \d{4}-\d\d-\d\d: allowance of the yard/);
+    await expect
+      .poll(() => accepted.textContent())
+      .toMatch(/Accepted by R\. Tern on \d{4}-\d\d-\d\d: allowance of the yard/);
 
     const download = page.waitForEvent("download");
     await page.getByRole("button", { name: /^Save(, has changes)?$/ }).click();
@@ -79,7 +81,7 @@ describe("findings beside the cells", () => {
 
     await page.getByRole("button", { name: /^Undo/ }).click();
     await page.waitForFunction(() => document.querySelectorAll(".accepted").length === 0);
-    expect(await typed(page).count()).toBe(1);
+    await expect.poll(() => typed(page).count()).toBe(1);
     await page.getByRole("button", { name: /^Redo/ }).click();
     await page.locator(".accepted summary").click();
     await accepted.getByRole("button", { name: "Withdraw acceptance" }).click();
@@ -141,8 +143,8 @@ describe("findings beside the cells", () => {
     await page.keyboard.press("Tab");
     await page.keyboard.press("Escape");
     await page.waitForSelector(".working");
-    expect(await page.evaluate(() => document.activeElement?.textContent?.trim())).toBe("Audit");
-    expect(await page.locator("#cells td.finding").count()).toBe(0);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent?.trim())).toBe("Audit");
+    await expect.poll(() => page.locator("#cells td.finding").count()).toBe(0);
   });
 });
 
@@ -158,17 +160,17 @@ describe("ticks of a review", () => {
     await heard(page, /review of Supply\.drop/i);
     const head = page.locator("#cells tbody th.tick");
     await head.first().waitFor({ state: "attached" });
-    expect(await head.first().getAttribute("title")).toMatch(/^reviewed by R\. Tern on \d{4}-\d\d-\d\d$/);
+    await expect.poll(() => head.first().getAttribute("title")).toMatch(/^reviewed by R\. Tern on \d{4}-\d\d-\d\d$/);
     // The name is asked for once.
     await page.getByRole("button", { name: "Tick this page" }).click();
     await heard(page, /review of Supply\.\*/i);
-    expect(await verdict(page)).toMatch(/[1-9]\d* of \d+ filled cells reviewed\.$/);
+    await expect.poll(() => verdict(page)).toMatch(/[1-9]\d* of \d+ filled cells reviewed\.$/);
     // The tick of the page stands at its title and in the list of pages, in words.
     const title = page.locator(".head .page-tick");
     await expect.poll(() => title.textContent()).toMatch(/Whole page: reviewed by R\. Tern on \d{4}-\d\d-\d\d\./);
     const listed = page.locator('.pages button[data-page="Supply"] .page-tick');
-    expect(await listed.textContent()).toMatch(/reviewed: reviewed by R\. Tern on/);
-    expect(await page.locator(".page-tick").count()).toBe(2);
+    await expect.poll(() => listed.textContent()).toMatch(/reviewed: reviewed by R\. Tern on/);
+    await expect.poll(() => page.locator(".page-tick").count()).toBe(2);
 
     await select(page, "Supply", area.cell);
     const before = await typedText(page);
@@ -176,17 +178,19 @@ describe("ticks of a review", () => {
     await select(page, "Supply", drop.cell);
     await page.locator("#cells tbody th.stale-tick").first().waitFor({ state: "attached" });
     await expect.poll(() => verdict(page)).toContain("2 ticks stale");
-    expect(await page.textContent(".cell-line .sentence")).toContain("stale: something behind it has changed");
-    expect(await title.textContent()).toContain("stale: something behind it has changed");
-    expect(await listed.textContent()).toMatch(/tick stale: ticked by R\. Tern on/);
-    expect(await listed.getAttribute("class")).toContain("open");
+    await expect
+      .poll(() => page.textContent(".cell-line .sentence"))
+      .toContain("stale: something behind it has changed");
+    await expect.poll(() => title.textContent()).toContain("stale: something behind it has changed");
+    await expect.poll(() => listed.textContent()).toMatch(/tick stale: ticked by R\. Tern on/);
+    await expect.poll(() => listed.getAttribute("class")).toContain("open");
     expect(await findings(page)).toEqual([]);
     await page.getByRole("button", { name: /^Undo/ }).click();
     await page.waitForFunction(() => document.querySelectorAll("#cells tbody th.stale-tick").length === 0);
     // The panel says that it checks until the next report is there.
     await expect.poll(() => verdict(page)).not.toMatch(/stale|Checking/);
     await select(page, "Supply", area.cell);
-    expect(await typedText(page)).toBe(before);
+    await expect.poll(() => typedText(page)).toBe(before);
     await page.getByRole("button", { name: "Take the tick of Supply.* back" }).click();
     await page.waitForFunction(() => document.querySelectorAll(".ticks li").length === 1);
     await page.waitForFunction(() => document.querySelectorAll(".page-tick").length === 0);
@@ -199,7 +203,7 @@ describe("ticks of a review", () => {
     await page.keyboard.press("Control+Alt+k");
     await sign(page);
     await page.locator("#cells td.tick").first().waitFor();
-    expect(await where(page)).toBe(drop.cell);
+    await expect.poll(() => where(page)).toBe(drop.cell);
     await page.waitForFunction(() =>
       /Reviewed by R\. Tern/.test(document.querySelector(".cell-line .sentence")?.textContent ?? ""),
     );

@@ -27,23 +27,23 @@ describe("a changed input", () => {
     await select(page, "Supply", drop.cell);
     before = await worth(page);
     await select(page, "Supply", input.cell);
-    expect(await typedText(page)).toBe(input.text);
+    await expect.poll(() => typedText(page)).toBe(input.text);
     await typeInto(page, String(current));
     await heard(page, new RegExp(`Value of ${input.cell}; \\d+ other cells followed`));
     await select(page, "Supply", drop.cell);
     const ohm = (class5[number("area")] ?? Number.NaN) / 1000 / number("legs");
     const expected = ohm * number("run") * (1 + 0.00393 * (number("T_cond") - 20)) * current;
-    expect(Number((await worth(page)).replace(/[^\d.]/g, ""))).toBeCloseTo(expected, 2);
-    expect(await worth(page)).not.toBe(before);
+    await expect.poll(async () => Number((await worth(page)).replace(/[^\d.]/g, ""))).toBeCloseTo(expected, 2);
+    await expect.poll(() => worth(page)).not.toBe(before);
   });
 
   it("moves the verdict of its page and of Compare", async () => {
     const { page } = desk;
     await turnTo(page, "Supply");
-    expect(await verdictOf().textContent()).toMatch(/all \S+ hold/);
-    expect(await page.textContent('.pages button[data-page="Supply"] small')).toMatch(/all hold/);
+    await expect.poll(() => verdictOf().textContent()).toMatch(/all \S+ hold/);
+    await expect.poll(() => page.textContent('.pages button[data-page="Supply"] small')).toMatch(/all hold/);
     await turnTo(page, "Compare");
-    expect(await verdictOf().textContent()).not.toMatch(/drop in the conductors/);
+    await expect.poll(() => verdictOf().textContent()).not.toMatch(/drop in the conductors/);
   });
 
   it("is taken back by Ctrl+Z, which shows where it was and says so", async () => {
@@ -51,11 +51,11 @@ describe("a changed input", () => {
     await turnTo(page, "Compare");
     await page.keyboard.press("Control+z");
     await heard(page, new RegExp(`Undone: value of ${input.cell}, on Supply`));
-    expect(await where(page)).toBe(input.cell);
-    expect(await typedText(page)).toBe(input.text);
-    expect(await verdictOf().textContent()).toMatch(/drop in the conductors .+ by \d+ %/);
+    await expect.poll(() => where(page)).toBe(input.cell);
+    await expect.poll(() => typedText(page)).toBe(input.text);
+    await expect.poll(() => verdictOf().textContent()).toMatch(/drop in the conductors .+ by \d+ %/);
     await select(page, "Supply", drop.cell);
-    expect(await worth(page)).toBe(before);
+    await expect.poll(() => worth(page)).toBe(before);
   });
 
   it("comes back by Ctrl+Y and goes by the button that names it", async () => {
@@ -65,7 +65,7 @@ describe("a changed input", () => {
     const undo = page.locator(".tools button", { hasText: `Undo value of ${input.cell}` });
     await undo.click();
     await heard(page, /Undone: value of/);
-    expect(await typedText(page)).toBe(input.text);
+    await expect.poll(() => typedText(page)).toBe(input.text);
   });
 
   it("is announced with the checks that it turned", async () => {
@@ -74,7 +74,7 @@ describe("a changed input", () => {
     await typeInto(page, String(current));
     const news = await heard(page, /Changed:/);
     expect(news).toMatch(/Supply, Cruiser: .+ holds, [\d.]+ % to spare/);
-    expect(await page.getAttribute(".said", "role")).toBe("status");
+    await expect.poll(() => page.getAttribute(".said", "role")).toBe("status");
     await page.keyboard.press("Control+z");
   });
 
@@ -83,13 +83,13 @@ describe("a changed input", () => {
     await select(page, "Supply", input.cell);
     await page.keyboard.press("Delete");
     await heard(page, /Value of/);
-    expect(await verdictOf().textContent()).toMatch(/open:/);
+    await expect.poll(() => verdictOf().textContent()).toMatch(/open:/);
     await select(page, "Supply", drop.cell);
-    expect(await page.textContent(".cell-line .sentence")).toMatch(/blank\./);
-    expect(await page.locator("#cells td[aria-invalid=true]").count()).toBeGreaterThan(0);
+    await expect.poll(() => page.textContent(".cell-line .sentence")).toMatch(/blank\./);
+    await expect.poll(() => page.locator("#cells td[aria-invalid=true]").count()).toBeGreaterThan(0);
     await page.keyboard.press("Control+z");
     await heard(page, /Undone/);
-    expect(await typedText(page)).toBe(input.text);
+    await expect.poll(() => typedText(page)).toBe(input.text);
     expect(desk.complaints).toEqual([]);
   });
 });

@@ -57,11 +57,11 @@ it("a task is found, worked and marked by the keyboard alone, and the slider mov
       // The arrows walk the choices; each is the answer while it has the keyboard.
       for (let i = 0; (await focused(page)) !== right && i < 10; i++) await page.keyboard.press("ArrowDown");
       await page.keyboard.press("Space");
-      expect(await page.isChecked(".answers input:focus")).toBe(true);
+      await expect.poll(() => page.isChecked(".answers input:focus")).toBe(true);
     }
     await page.keyboard.press("Tab");
   }
-  expect(await focused(page)).toBe("Mark my answers");
+  await expect.poll(() => focused(page)).toBe("Mark my answers");
   await page.keyboard.press("Enter");
   await page.getByText("All right.", { exact: true }).waitFor();
 
@@ -72,6 +72,6 @@ it("a task is found, worked and marked by the keyboard alone, and the slider mov
   const typed = () => page.getByLabel("current while running, A, typed").inputValue();
   const before = await typed();
   await page.keyboard.press("ArrowRight");
-  expect(Number(await typed())).toBeGreaterThan(Number(before));
+  await expect.poll(async () => Number(await typed())).toBeGreaterThan(Number(before));
   expect(complaints).toEqual([]);
 });

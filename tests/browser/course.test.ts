@@ -124,13 +124,15 @@ describe("a course on the page", () => {
     const { page } = trainee;
     await give(page, "Open …", [{ name: "T07.csv", text: printTraineeFile(worked, "T07", { tasks: [drop] }) }]);
     await page.waitForSelector(".question");
-    expect(await page.$$eval(".question p", (all) => all.map((one) => one.textContent))).toEqual(questionOf(own));
+    await expect
+      .poll(() => page.$$eval(".question p", (all) => all.map((one) => one.textContent)))
+      .toEqual(questionOf(own));
     await press(page, "Show a hint (1 of 3)");
-    expect(await page.locator(".hints li").allTextContents()).toEqual(drop.texts.hint.slice(0, 1));
+    await expect.poll(() => page.locator(".hints li").allTextContents()).toEqual(drop.texts.hint.slice(0, 1));
     await answer(page, { resistance: "about 3", drop: mistaken("drop", oneWay), verdict: right("verdict") });
     await heard(page, /Answer verdict/);
     // Marked is nothing here, but what is no number can be said.
-    expect(await marksOn(page)).toEqual(['Cannot be read: "about 3" is no number.', "", ""]);
+    await expect.poll(() => marksOn(page)).toEqual(['Cannot be read: "about 3" is no number.', "", ""]);
     await page.getByLabel("Resistance out and back, warm").fill(right("resistance"));
     await page.keyboard.press("Tab");
     await page.getByText("Every answer of this task is filled in.").waitFor();
@@ -146,9 +148,9 @@ describe("a course on the page", () => {
       trainer.page.$$eval(`dialog .results >> nth=${n} >> tbody tr`, (lines) =>
         lines.map((line) => [...line.children].map((cell) => cell.textContent?.trim() ?? "")),
       );
-    expect(await cells(0)).toEqual([["T07", "2 of 3", ""]]);
-    expect(await cells(1)).toContainEqual(["8 Drop", "drop", oneWay, "1", "T07"]);
-    expect(await trainer.page.textContent("dialog")).toContain("No file came from T08.");
+    await expect.poll(() => cells(0)).toEqual([["T07", "2 of 3", ""]]);
+    await expect.poll(() => cells(1)).toContainEqual(["8 Drop", "drop", oneWay, "1", "T07"]);
+    await expect.poll(() => trainer.page.textContent("dialog")).toContain("No file came from T08.");
     const marks = await handedOut(trainer.page, "Save marks (CSV)");
     expect(parsePage(marks.name, marks.text).map((row) => row[8])).toContain(oneWay);
     expect([...trainer.complaints, ...trainer.strayed, ...trainee.complaints, ...trainee.strayed]).toEqual([]);
@@ -165,25 +167,25 @@ describe("a course on the page", () => {
     const marks = await marksOn(page);
     expect(marks[0]).toBe(`Not right: ${oneWay}. The current goes out and comes back: take twice the way.`);
     expect(marks[2]).toBe("Right.");
-    expect(await page.textContent(".score")).toBe("1 of 3 right.");
+    await expect.poll(() => page.textContent(".score")).toBe("1 of 3 right.");
     // A mark belongs to what was typed; typing takes it away.
     await page.getByLabel("Resistance out and back, warm").fill(right("resistance"));
     await page.keyboard.press("Tab");
-    expect((await marksOn(page))[0]).toBe("");
-    expect(await page.locator(".rule-at-work").count()).toBe(0);
+    await expect.poll(async () => (await marksOn(page))[0]).toBe("");
+    await expect.poll(() => page.locator(".rule-at-work").count()).toBe(0);
     await page.getByLabel("Volts lost in the conductors").fill(`${right("drop")} V`);
     await page.keyboard.press("Enter");
     await page.getByText("All right.", { exact: true }).waitFor();
 
     const steps = page.locator(".way > li");
-    expect(await steps.count()).toBe(0);
+    await expect.poll(() => steps.count()).toBe(0);
     await press(page, "Show the first step");
-    expect(await steps.allTextContents()).toHaveLength(1);
-    expect(await steps.first().textContent()).toMatch(/run = 2\*way\s*$/);
+    await expect.poll(() => steps.allTextContents()).toHaveLength(1);
+    await expect.poll(() => steps.first().textContent()).toMatch(/run = 2\*way\s*$/);
     await press(page, "Show what it comes to");
-    expect(await steps.first().textContent()).toContain(`= ${2 * Number(own.drawn.get("way"))} m`);
+    await expect.poll(() => steps.first().textContent()).toContain(`= ${2 * Number(own.drawn.get("way"))} m`);
     await press(page, "Show the next step");
-    expect(await sourceOf(page)).not.toContain("CONDUCTOR.DROP");
+    await expect.poll(() => sourceOf(page)).not.toContain("CONDUCTOR.DROP");
 
     // A slider by the keyboard: the figure and the working follow, the task stays.
     const question = await page.textContent(".question");
@@ -191,18 +193,24 @@ describe("a course on the page", () => {
     const before = await drawing();
     const current = Number(own.drawn.get("current"));
     await page.getByLabel("current while running, A", { exact: true }).press("ArrowRight");
-    expect(await page.getByLabel("current while running, A, typed").inputValue()).toBe(String(current + 10));
-    expect(await drawing()).not.toBe(before);
-    expect(await page.textContent(".rule-at-work .working h2")).toBe("Working, with the numbers of the sliders");
+    await expect.poll(() => page.getByLabel("current while running, A, typed").inputValue()).toBe(String(current + 10));
+    await expect.poll(() => drawing()).not.toBe(before);
+    await expect
+      .poll(() => page.textContent(".rule-at-work .working h2"))
+      .toBe("Working, with the numbers of the sliders");
     const follows = page.locator(".follows tr", { hasText: "Volts lost in the conductors" }).locator("td");
     const drops = Number(scalarOf(own.worked.values.get("drop")));
-    expect(Number.parseFloat((await follows.textContent()) ?? "")).toBeCloseTo((drops * (current + 10)) / current, 3);
+    await expect
+      .poll(async () => Number.parseFloat((await follows.textContent()) ?? ""))
+      .toBeCloseTo((drops * (current + 10)) / current, 3);
     await page.getByLabel("current while running, A, typed").fill("200");
     await page.keyboard.press("Tab");
-    expect(Number.parseFloat((await follows.textContent()) ?? "")).toBeCloseTo((drops * 200) / current, 3);
-    expect(await page.textContent(".question")).toBe(question);
+    await expect
+      .poll(async () => Number.parseFloat((await follows.textContent()) ?? ""))
+      .toBeCloseTo((drops * 200) / current, 3);
+    await expect.poll(() => page.textContent(".question")).toBe(question);
     await press(page, "Back to my numbers");
-    expect(await drawing()).toBe(before);
+    await expect.poll(() => drawing()).toBe(before);
     expect(complaints).toEqual([]);
   });
 
@@ -264,7 +272,9 @@ describe("a course on the page", () => {
       page.$$eval("nav button, main button", (all) => all.map((one) => one.textContent?.trim() ?? ""));
     await turnTo(page, "Start");
     await page.waitForSelector("#cells .ht_master td");
-    expect((await buttons()).filter((name) => /^(Audit|Studies|Paper|Options|Save)/.test(name))).toEqual([]);
+    await expect
+      .poll(async () => (await buttons()).filter((name) => /^(Audit|Studies|Paper|Options|Save)/.test(name)))
+      .toEqual([]);
     await page.keyboard.press("Control+s");
     await heard(page, /The course is saved from the trainer's side/);
     await textOf(page, "Start", "B7");
@@ -282,7 +292,7 @@ describe("a course on the page", () => {
     await page.waitForSelector("aside[aria-label=Audit]");
     await press(page, "Back to the trainee's side");
     await page.waitForSelector("aside:not([aria-label=Audit])");
-    expect(await buttons()).not.toContain("Audit");
+    await expect.poll(() => buttons()).not.toContain("Audit");
     await page.waitForTimeout(300);
     expect(await found()).toEqual([]);
   });
@@ -292,19 +302,19 @@ describe("a course on the page", () => {
     await openCourse(page);
     await beTrainee(page, "T07");
     const hints = page.locator(".hints li");
-    expect(await hints.count()).toBe(0);
+    await expect.poll(() => hints.count()).toBe(0);
     await press(page, "Show a hint (1 of 3)");
-    expect(await hints.allTextContents()).toEqual(drop.texts.hint.slice(0, 1));
+    await expect.poll(() => hints.allTextContents()).toEqual(drop.texts.hint.slice(0, 1));
     await press(page, "Show the next hint (2 of 3)");
-    expect(await hints.allTextContents()).toEqual(drop.texts.hint.slice(0, 2));
+    await expect.poll(() => hints.allTextContents()).toEqual(drop.texts.hint.slice(0, 2));
     await page.getByLabel("Volts lost in the conductors").fill("1.25");
     await page.keyboard.press("Tab");
     await page.waitForTimeout(300);
     await page.reload();
     await page.waitForSelector("html[data-ready]");
     await page.waitForSelector(".question");
-    expect(await page.getByLabel("Volts lost in the conductors").inputValue()).toBe("1.25");
-    expect(await page.textContent(".whose")).toContain("trainee T07");
+    await expect.poll(() => page.getByLabel("Volts lost in the conductors").inputValue()).toBe("1.25");
+    await expect.poll(() => page.textContent(".whose")).toContain("trainee T07");
     const saved = await handedOut(page, "Save my answers");
     expect(parsePage(saved.name, saved.text).find((row) => row[0] === "8" && row[2] === "drop")?.[5]).toBe("1.25");
   });
@@ -319,10 +329,10 @@ describe("a course on the page", () => {
     await page.waitForSelector("dialog[open]");
     await page.keyboard.press("Escape");
     await page.waitForFunction(() => !document.querySelector("dialog"));
-    expect(await page.locator(".question").count()).toBe(1);
+    await expect.poll(() => page.locator(".question").count()).toBe(1);
     await beTrainer(page);
     const row = pageByName(readWorked("course"), "Drop")?.rows.findIndex(([part]) => part === "hint") ?? -1;
-    expect(await textOf(page, "Drop", `D${row + 1}`)).toBe(drop.texts.hint[0]);
+    await expect.poll(() => textOf(page, "Drop", `D${row + 1}`)).toBe(drop.texts.hint[0]);
     await typeInto(page, "Draw the circuit first.");
     await press(page, "Class and marks …");
     await page.getByLabel("or one trainee").fill("T07");
@@ -343,20 +353,20 @@ describe("a course on the page", () => {
     const frame = page.frameLocator("iframe.to-print");
     await press(page, "Print task sheets");
     await page.getByText("1 sheet sent to the printer.").waitFor();
-    expect(await frame.locator("h1").textContent()).toBe("Task 8: Drop");
-    expect(await frame.locator("body").textContent()).not.toContain("CONDUCTOR.DROP");
+    await expect.poll(() => frame.locator("h1").textContent()).toBe("Task 8: Drop");
+    await expect.poll(() => frame.locator("body").textContent()).not.toContain("CONDUCTOR.DROP");
     await press(page, "Print solution sheets");
     await frame.getByText("Solution for T07").waitFor({ state: "attached" });
-    expect(await frame.locator("body").textContent()).toContain("CONDUCTOR.DROP");
+    await expect.poll(() => frame.locator("body").textContent()).toContain("CONDUCTOR.DROP");
     await page.getByLabel("8 Drop").check();
     await press(page, "Close");
     await press(page, "Back to the trainee's side");
     await press(page, "Show a hint (1 of 3)");
-    expect(await page.locator(".hints li").allTextContents()).toEqual(["Draw the circuit first."]);
-    expect(await page.locator(".rule-at-work").count()).toBe(1);
+    await expect.poll(() => page.locator(".hints li").allTextContents()).toEqual(["Draw the circuit first."]);
+    await expect.poll(() => page.locator(".rule-at-work").count()).toBe(1);
     // The cells come back as they were left, with the keyboard in them.
     await turnTo(page, "Start");
-    expect(await textOf(page, "Start", "A1")).toBe("For whom");
+    await expect.poll(() => textOf(page, "Start", "A1")).toBe("For whom");
     expect(complaints).toEqual([]);
   });
 });
@@ -402,6 +412,6 @@ describe("a task for everybody", () => {
     await answer(page, { resistance: right("resistance"), drop: right("drop"), verdict: right("verdict") });
     await press(page, "Mark my answers");
     await page.waitForSelector(".rule-at-work");
-    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
   });
 });

@@ -52,14 +52,14 @@ describe("folders and files on the disk", () => {
     const { page, complaints } = await withDisk();
     await choose(page, "Save to a folder …");
     await heard(page, /Saved to the folder yard/);
-    expect(await onDisk(page, "supply.csv")).toBe(workedFile("supply.csv"));
-    expect(await onDisk(page, "notebook.json")).toBe(workedFile("notebook.json"));
+    await expect.poll(() => onDisk(page, "supply.csv")).toBe(workedFile("supply.csv"));
+    await expect.poll(() => onDisk(page, "notebook.json")).toBe(workedFile("notebook.json"));
 
     await select(page, "Supply", input.cell);
     await typeInto(page, "311");
     await page.keyboard.press("Control+s");
     await heard(page, /1 file of \d+ had changed/);
-    expect(await onDisk(page, "supply.csv")).toContain(",240,311,420");
+    await expect.poll(() => onDisk(page, "supply.csv")).toContain(",240,311,420");
 
     await put(page, "joint.csv", `${workedFile("joint.csv")}Added by somebody else,,,,,,\n`);
     await select(page, "Supply", input.cell);
@@ -67,12 +67,12 @@ describe("folders and files on the disk", () => {
     await page.keyboard.press("Control+s");
     await page.getByText(/somebody else has changed joint.csv since/).waitFor();
     await page.getByRole("button", { name: "Leave them as they are" }).click();
-    expect(await onDisk(page, "supply.csv")).toContain(",240,311,420");
-    expect(await onDisk(page, "joint.csv")).toContain("Added by somebody else");
+    await expect.poll(() => onDisk(page, "supply.csv")).toContain(",240,311,420");
+    await expect.poll(() => onDisk(page, "joint.csv")).toContain("Added by somebody else");
 
     await choose(page, "Open a folder …");
     await heard(page, /is open; Save writes to the folder yard/);
-    expect(await textOf(page, "Supply", input.cell)).toBe("311");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("311");
     expect(complaints).toEqual([]);
   });
 
@@ -86,8 +86,8 @@ describe("folders and files on the disk", () => {
     await choose(page, "Save to a folder …");
     await page.getByText(/holds a notebook that cannot be read/).waitFor();
     await page.getByRole("button", { name: "Leave them as they are" }).click();
-    expect(await onDisk(page, "notebook.json")).toBe("{");
-    expect(await textOf(page, "Supply", input.cell)).toBe(input.text);
+    await expect.poll(() => onDisk(page, "notebook.json")).toBe("{");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe(input.text);
   });
 
   it("a file takes the notebook as a zip; where the browser cannot write, Save hands out a download", async () => {

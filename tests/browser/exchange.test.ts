@@ -42,7 +42,7 @@ async function openImport(page: Page, name: string, content: string): Promise<vo
 /** The page as its own file holds it, and that nothing can be undone: the notebook is as it was opened. */
 async function expectUntouched(page: Page, file: string): Promise<void> {
   expect((await handedOut(page, "Export")).text).toBe(workedFile(file));
-  expect(await page.getAttribute(".tools .step >> nth=0", "title")).toBe("Nothing to undo");
+  await expect.poll(() => page.getAttribute(".tools .step >> nth=0", "title")).toBe("Nothing to undo");
 }
 
 const current = cellAt("Supply", "I_run", "Cruiser");
@@ -55,7 +55,9 @@ describe("a table for another program", () => {
     await turnTo(page, "Supply");
     await openExport(page);
     const shown = async () => (await page.textContent("dialog pre")) ?? "";
-    expect((await shown()).trimStart().split("\n")[0]).toBe("Quantity;Key;Unit;Basis;Sloop;Cruiser;Pilot");
+    await expect
+      .poll(async () => (await shown()).trimStart().split("\n")[0])
+      .toBe("Quantity;Key;Unit;Basis;Sloop;Cruiser;Pilot");
     const values = await handedOut(page, "Save the file");
     await gone(page);
     expect(values.name).toBe("supply-for-another-program.csv");
@@ -69,7 +71,9 @@ describe("a table for another program", () => {
     await choose(page, "Between cells", "tab");
     await choose(page, "Decimal sign", "point");
     await page.locator("dialog input[type=checkbox]").uncheck();
-    expect((await shown()).trimStart().split("\n")[0]).toBe("Quantity\tKey\tUnit\tBasis\tSloop\tCruiser\tPilot");
+    await expect
+      .poll(async () => (await shown()).trimStart().split("\n")[0])
+      .toBe("Quantity\tKey\tUnit\tBasis\tSloop\tCruiser\tPilot");
     const typed = await handedOut(page, "Save the file");
     expect(typed.name).toBe("supply-for-another-program.tsv");
     expect(typed.text.startsWith("Quantity\t")).toBe(true);
@@ -93,13 +97,13 @@ describe("a table for another program", () => {
       const { name, text } = await handedOut(page, "Save the file");
       await gone(page);
       await openImport(page, name, text);
-      expect(await chosen(page, "Between cells")).toBe(separator);
+      await expect.poll(() => chosen(page, "Between cells")).toBe(separator);
       await choose(page, "Decimal sign", sign);
       await page.locator("dialog input[type=checkbox]").check();
       const meant = page.locator("dialog").getByLabel("the mark stands between thousands");
       if (await meant.count()) await meant.check();
       await page.locator("dialog").getByText("Supply reads so already.").waitFor();
-      expect(await page.locator("dialog .preview td.other").count()).toBe(0);
+      await expect.poll(() => page.locator("dialog .preview td.other").count()).toBe(0);
       await dialogButton(page, "Take the table").click();
       await heard(page, /holds what Supply holds already/);
     }
@@ -120,8 +124,8 @@ describe("a table for another program", () => {
     await heard(page, /taken onto the new page Supply in numbers/);
     const held = await textOf(page, "Supply in numbers", drop.cell);
     expect(Number(held)).toBeCloseTo(before, 2);
-    expect(await textOf(page, "Supply in numbers", current.cell)).toBe(current.text);
-    expect(await page.locator("h1").textContent()).toContain("Supply in numbers");
+    await expect.poll(() => textOf(page, "Supply in numbers", current.cell)).toBe(current.text);
+    await expect.poll(() => page.locator("h1").textContent()).toContain("Supply in numbers");
   });
 });
 
@@ -134,17 +138,19 @@ describe("the first row of a table", () => {
     const { page } = desk;
     await turnTo(page, "Supply");
     await openImport(page, "boot.csv", foreign("Größe,Zeichen,Einheit,Grundlage,Segler,Kreuzer,Lotse"));
-    expect(await chosen(page, "First row")).toBe("the page's own instead");
-    expect(await previewRow(page, 0)).toEqual(supply[0]);
+    await expect.poll(() => chosen(page, "First row")).toBe("the page's own instead");
+    await expect.poll(() => previewRow(page, 0)).toEqual(supply[0]);
     await choose(page, "First row", "taken as it stands");
-    expect((await previewRow(page, 0))[0]).toBe("Größe");
+    await expect.poll(async () => (await previewRow(page, 0))[0]).toBe("Größe");
     await dialogButton(page, "Take the table").click();
-    expect(await page.locator("dialog [role=alert]").textContent()).toMatch(
-      /Supply is an option page; the table must begin with Quantity, Key, Unit, Basis and the options\. Nothing was changed\./,
-    );
+    await expect
+      .poll(() => page.locator("dialog [role=alert]").textContent())
+      .toMatch(
+        /Supply is an option page; the table must begin with Quantity, Key, Unit, Basis and the options\. Nothing was changed\./,
+      );
     await choose(page, "First row", "left out");
-    expect(await page.locator("dialog [role=alert]").count()).toBe(0);
-    expect((await previewRow(page, 0))[0]).toBe(rows[0]?.[0]);
+    await expect.poll(() => page.locator("dialog [role=alert]").count()).toBe(0);
+    await expect.poll(async () => (await previewRow(page, 0))[0]).toBe(rows[0]?.[0]);
     await dialogButton(page, "Take the table").click();
     await page
       .locator("dialog [role=alert]")
@@ -162,11 +168,13 @@ describe("the first row of a table", () => {
     const { page } = desk;
     await turnTo(page, "Supply");
     await openImport(page, "other.csv", foreign("Quantity,Key,Unit,Basis,Sloop,Cruiser,Launch"));
-    expect(await chosen(page, "First row")).toBe("taken as it stands");
+    await expect.poll(() => chosen(page, "First row")).toBe("taken as it stands");
     await dialogButton(page, "Take the table").click();
-    expect(await page.locator("dialog [role=alert]").textContent()).toMatch(
-      /options are Sloop, Cruiser, Launch; the notebook has Sloop, Cruiser, Pilot: make them equal first\. Nothing was changed\./,
-    );
+    await expect
+      .poll(() => page.locator("dialog [role=alert]").textContent())
+      .toMatch(
+        /options are Sloop, Cruiser, Launch; the notebook has Sloop, Cruiser, Pilot: make them equal first\. Nothing was changed\./,
+      );
     await page.keyboard.press("Escape");
     await gone(page);
     await expectUntouched(page, "supply.csv");
@@ -176,13 +184,13 @@ describe("the first row of a table", () => {
     const { page } = desk;
     await openImport(page, "list.csv", "Part;Count\nBolt;8\nNut;16\n");
     await choose(page, "Goes", "onto a new page");
-    expect(await choices(page, "First row")).toEqual(["taken as it stands", "left out"]);
+    await expect.poll(() => choices(page, "First row")).toEqual(["taken as it stands", "left out"]);
     await choose(page, "First row", "left out");
-    expect(await previewRow(page, 0)).toEqual(["Bolt", "8"]);
+    await expect.poll(() => previewRow(page, 0)).toEqual(["Bolt", "8"]);
     await dialogButton(page, "Take the table").click();
     await heard(page, /list\.csv taken onto the new page list/);
-    expect(await textOf(page, "list", "A1")).toBe("Bolt");
-    expect(await textOf(page, "list", "B2")).toBe("16");
+    await expect.poll(() => textOf(page, "list", "A1")).toBe("Bolt");
+    await expect.poll(() => textOf(page, "list", "B2")).toBe("16");
   });
 
   it("is not left out where it is all there is", async () => {
@@ -190,12 +198,14 @@ describe("the first row of a table", () => {
     await turnTo(page, "Tables");
     await openImport(page, "one.csv", "only;row\n");
     await choose(page, "First row", "left out");
-    expect(await dialogButton(page, "Take the table").isDisabled()).toBe(true);
-    expect(await page.locator("dialog").textContent()).toContain("Nothing is left of the table without its first row.");
+    await expect.poll(() => dialogButton(page, "Take the table").isDisabled()).toBe(true);
+    await expect
+      .poll(() => page.locator("dialog").textContent())
+      .toContain("Nothing is left of the table without its first row.");
     await choose(page, "Goes", "onto a new page");
-    expect(await dialogButton(page, "Take the table").isDisabled()).toBe(false);
+    await expect.poll(() => dialogButton(page, "Take the table").isDisabled()).toBe(false);
     await choose(page, "First row", "left out");
-    expect(await dialogButton(page, "Take the table").isDisabled()).toBe(true);
+    await expect.poll(() => dialogButton(page, "Take the table").isDisabled()).toBe(true);
     await page.keyboard.press("Escape");
     await gone(page);
     await expectUntouched(page, "tables.csv");
@@ -224,18 +234,18 @@ describe("a page that defines functions", () => {
     await typeInto(page, "=YARD.MASS(10, 0.1)");
     await select(page, "Supply", current.cell);
     const mass = () => worth(page).then(Number.parseFloat);
-    expect(await mass()).toBe(13);
+    await expect.poll(() => mass()).toBe(13);
 
     await turnTo(page, "Own functions");
     const doubled = text.replace("constant;kgPerMetre;1,2;", "constant;kgPerMetre;2,4;");
     await openImport(page, name, doubled.replace(/^\uFEFF[^\n]*/, "Teil;Name;Formel;Einheit;Grenzen;Warum;Quelle"));
     await choose(page, "First row", "the page's own instead");
     await page.locator("dialog").getByText("On Own functions 1 cell would read otherwise.").waitFor();
-    expect(await page.locator("dialog .preview td.other").allTextContents()).toEqual(["2.4"]);
+    await expect.poll(() => page.locator("dialog .preview td.other").allTextContents()).toEqual(["2.4"]);
     await dialogButton(page, "Take the table").click();
     await heard(page, /taken onto Own functions/);
     await select(page, "Supply", current.cell);
-    expect(await mass()).toBe(26);
+    await expect.poll(() => mass()).toBe(26);
 
     await turnTo(page, "Own functions");
     await openImport(page, name, text.replace("L * kgPerMetre", "L * kgPerMeter"));
@@ -247,7 +257,7 @@ describe("a page that defines functions", () => {
     await page.keyboard.press("Control+z");
     await heard(page, /Undone: import of/);
     await select(page, "Supply", current.cell);
-    expect(await mass()).toBe(26);
+    await expect.poll(() => mass()).toBe(26);
     expect([...desk.complaints, ...desk.strayed]).toEqual([]);
   });
 });

@@ -32,21 +32,21 @@ describe("what feeds a cell and what it feeds", () => {
     await page.focus(".feed-graph [data-id=self]");
     await page.keyboard.press("ArrowLeft");
     await page.keyboard.press("Home");
-    expect(await spoken(page)).toMatch(new RegExp(`^Fed by .*${drop.cell}`));
+    await expect.poll(() => spoken(page)).toMatch(new RegExp(`^Fed by .*${drop.cell}`));
     // What feeds it is marked in the cells while the keyboard is in the drawing.
     await page.waitForSelector("#cells td.feeding");
     await page.keyboard.press("Enter");
     await arrived(page, drop.cell);
     await page.keyboard.press("ArrowRight");
-    expect(await spoken(page)).toMatch(/^Feeds /);
+    await expect.poll(() => spoken(page)).toMatch(/^Feeds /);
     await page.keyboard.press("ArrowLeft");
-    expect(await spoken(page)).toContain("the selected cell");
+    await expect.poll(() => spoken(page)).toContain("the selected cell");
     await page.keyboard.press("Backspace");
     await arrived(page, margin.cell);
-    expect(await page.getByRole("button", { name: /^Back to/ }).count()).toBe(0);
+    await expect.poll(() => page.getByRole("button", { name: /^Back to/ }).count()).toBe(0);
     await page.keyboard.press("Escape");
     await page.waitForFunction(() => document.activeElement?.closest("#cells"));
-    expect(await where(page)).toBe(margin.cell);
+    await expect.poll(() => where(page)).toBe(margin.cell);
     await page.waitForFunction(() => document.querySelectorAll("#cells td.feeding").length === 0);
     expect(complaints).toEqual([]);
   });
@@ -59,9 +59,9 @@ describe("what feeds a cell and what it feeds", () => {
     await range.waitFor();
     const count = Number(/(\d+) cells/.exec((await range.getAttribute("aria-label")) ?? "")?.[1]);
     expect(count).toBeGreaterThan(10);
-    expect(await page.textContent(".feeds .ends")).toContain(`Fed by ${count} cells`);
+    await expect.poll(() => page.textContent(".feeds .ends")).toContain(`Fed by ${count} cells`);
     const cells = page.locator(".feed-graph .node.cell");
-    expect(await cells.count()).toBeLessThan(count);
+    await expect.poll(() => cells.count()).toBeLessThan(count);
     await page.locator(".feed-graph .node.more").focus();
     await page.keyboard.press("Enter");
     await page.waitForFunction(
@@ -81,6 +81,6 @@ describe("what feeds a cell and what it feeds", () => {
     await page.waitForFunction(() => document.activeElement?.getAttribute("data-id") === "self");
     await page.getByRole("button", { name: `Back to Supply ${margin.cell}` }).click();
     await page.waitForFunction(() => document.querySelector("h1")?.textContent?.endsWith("Supply"));
-    expect(await where(page)).toBe(margin.cell);
+    await expect.poll(() => where(page)).toBe(margin.cell);
   });
 });

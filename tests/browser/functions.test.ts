@@ -20,14 +20,14 @@ describe("the place of the named functions", () => {
     const { page, complaints, strayed } = await place.desk();
     await page.getByRole("button", { name: "Functions", exact: true }).click();
     const names = page.locator(".function-list button b");
-    expect(await names.count()).toBe(catalogue.length);
-    expect(await page.locator(".function-list h3").allTextContents()).toEqual(Object.keys(families));
+    await expect.poll(() => names.count()).toBe(catalogue.length);
+    await expect.poll(() => page.locator(".function-list h3").allTextContents()).toEqual(Object.keys(families));
     await page.keyboard.type("voltage drop copper");
     await page.waitForFunction(
       (all) => document.querySelectorAll(".function-list button").length < all,
       catalogue.length,
     );
-    expect(await names.allTextContents()).toContain(name);
+    await expect.poll(() => names.allTextContents()).toContain(name);
     await page.keyboard.press("ArrowDown");
     await page
       .getByRole("button", { name: new RegExp(name.replace(".", "\\.")) })
@@ -43,11 +43,11 @@ describe("the place of the named functions", () => {
     ]) {
       expect(text).toContain(part);
     }
-    expect(await page.locator(".function .steps math").count()).toBeGreaterThan(2);
+    await expect.poll(() => page.locator(".function .steps math").count()).toBeGreaterThan(2);
     await page.getByLabel("Look for").fill("no such word");
-    expect(await page.textContent(".function-list")).toContain('No function says "no such word"');
+    await expect.poll(() => page.textContent(".function-list")).toContain('No function says "no such word"');
     await page.keyboard.press("Escape");
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toContain("Functions");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toContain("Functions");
     expect([...complaints, ...strayed]).toEqual([]);
   });
 
@@ -58,24 +58,26 @@ describe("the place of the named functions", () => {
     // The working of a cell leads to the functions in it.
     await page.locator(".working .call").getByRole("button", { name, exact: true }).click();
     await page.waitForSelector(".function");
-    expect(await page.textContent("#function-title")).toBe(drop?.title);
+    await expect.poll(() => page.textContent("#function-title")).toBe(drop?.title);
     const formula = exampleFormula(drop as NonNullable<typeof drop>, drop?.examples[0].given ?? {});
     await page.getByRole("button", { name: `Insert ${formula}` }).click();
     await heard(page, /example of CONDUCTOR\.DROP in/i);
-    expect(await typedText(page)).toBe(formula);
-    expect(Number.parseFloat(await worth(page))).toBeCloseTo(Number(drop?.examples[0].expect), 2);
+    await expect.poll(() => typedText(page)).toBe(formula);
+    await expect
+      .poll(async () => Number.parseFloat(await worth(page)))
+      .toBeCloseTo(Number(drop?.examples[0].expect), 2);
     await page.waitForFunction(() => document.activeElement?.closest("#cells"));
     await page.keyboard.press("Control+z");
     await heard(page, /Undone/);
-    expect(await typedText(page)).toBe(before);
+    await expect.poll(() => typedText(page)).toBe(before);
   });
 
   it("says why an example cannot go into the name of a row", async () => {
     const { page } = await place.desk();
     await select(page, "Supply", "A5");
     await page.getByRole("button", { name: "Functions", exact: true }).click();
-    expect(await page.textContent(".function")).toContain("select a cell of an option");
-    expect(await page.locator(".function .examples").first().getAttribute("inert")).not.toBeNull();
+    await expect.poll(() => page.textContent(".function")).toContain("select a cell of an option");
+    await expect.poll(() => page.locator(".function .examples").first().getAttribute("inert")).not.toBeNull();
   });
 
   for (const colorScheme of ["light", "dark"] as const) {

@@ -20,8 +20,8 @@ async function typeUnkept(page: Page, text: string, sentence: RegExp): Promise<v
   await select(page, "Supply", input.cell);
   await typeInto(page, text);
   await expect.poll(() => alarm(page).textContent()).toMatch(sentence);
-  expect(await textOf(page, "Supply", input.cell)).toBe(text);
-  expect(await page.textContent(".safety")).toBe("In this window only");
+  await expect.poll(() => textOf(page, "Supply", input.cell)).toBe(text);
+  await expect.poll(() => page.textContent(".safety")).toBe("In this window only");
 }
 
 /** What is typed in the cell in the file that the alarm's button hands out. */
@@ -72,15 +72,15 @@ describe("a database that does not keep the work", () => {
     await other?.evaluate(fillUp);
     await typeUnkept(page, "275", /no room left.*save to a file/);
     await typeUnkept(page, "276", /no room left/);
-    expect(await savedText(page)).toBe("276");
+    await expect.poll(() => savedText(page)).toBe("276");
     const devtools = await page.context().newCDPSession(page);
     await devtools.send("Storage.overrideQuotaForOrigin", { origin });
     await alarm(page).getByRole("button", { name: "Try again" }).click();
     await kept(page);
-    expect(await alarm(page).count()).toBe(0);
+    await expect.poll(() => alarm(page).count()).toBe(0);
     await page.reload();
     await page.waitForSelector("html[data-ready]");
-    expect(await textOf(page, "Supply", input.cell)).toBe("276");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("276");
     expect(complaints).toEqual([]);
   });
 
@@ -93,7 +93,7 @@ describe("a database that does not keep the work", () => {
       }),
     );
     await typeUnkept(page, "281", /does not open its database.*denied permission.*save to a file/);
-    expect(await savedText(page)).toBe("281");
+    await expect.poll(() => savedText(page)).toBe("281");
     expect(complaints).toEqual([]);
   });
 
@@ -102,7 +102,7 @@ describe("a database that does not keep the work", () => {
       context.addInitScript(() => Reflect.deleteProperty(globalThis, "indexedDB")),
     );
     await typeUnkept(page, "282", /keeps no notebooks here.*save to a file/);
-    expect(await savedText(page)).toBe("282");
+    await expect.poll(() => savedText(page)).toBe("282");
   });
 
   it("is held by another window: said after some seconds, and kept once that window lets go", async () => {
@@ -131,7 +131,7 @@ describe("a database that does not keep the work", () => {
     await kept(page);
     await page.reload();
     await page.waitForSelector("html[data-ready]");
-    expect(await textOf(page, "Supply", input.cell)).toBe("283");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("283");
   });
 
   it("was written by a newer version of the program: refused with a sentence, and left as it is", async () => {
@@ -157,7 +157,7 @@ describe("a database that does not keep the work", () => {
       await newerData(other);
     });
     await typeUnkept(page, "284", /newer version of this program.*save to a file/);
-    expect(await savedText(page)).toBe("284");
+    await expect.poll(() => savedText(page)).toBe("284");
     expect(await newerData(other)).toEqual(["kept by the newer one"]);
   });
 
@@ -178,7 +178,7 @@ describe("a database that does not keep the work", () => {
     );
     expect(await isOpened).toBe(true);
     await typeUnkept(page, "285", /has closed its database.*save to a file/);
-    expect(await savedText(page)).toBe("285");
+    await expect.poll(() => savedText(page)).toBe("285");
   });
 });
 
@@ -203,9 +203,9 @@ describe("a second window on the same notebook", () => {
     await kept(second);
     await select(page, "Supply", input.cell);
     await typeInto(page, "293");
-    expect(await savedText(page)).toBe("293");
+    await expect.poll(() => savedText(page)).toBe("293");
     await second.reload();
     await second.waitForSelector("html[data-ready]");
-    expect(await textOf(second, "Supply", input.cell)).toBe("292");
+    await expect.poll(() => textOf(second, "Supply", input.cell)).toBe("292");
   });
 });

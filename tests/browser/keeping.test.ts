@@ -28,11 +28,11 @@ describe("the notebook in the browser's database", () => {
     await page.waitForTimeout(1000);
     await page.reload();
     await page.waitForSelector("html[data-ready]");
-    expect(await page.textContent("h1")).toMatch(/Supply$/);
-    expect(await where(page)).toContain(drop.cell);
-    expect(await worth(page)).toBe(before);
+    await expect.poll(() => page.textContent("h1")).toMatch(/Supply$/);
+    await expect.poll(() => where(page)).toContain(drop.cell);
+    await expect.poll(() => worth(page)).toBe(before);
     await select(page, "Supply", input.cell);
-    expect(await typedText(page)).toBe("275");
+    await expect.poll(() => typedText(page)).toBe("275");
     await page.keyboard.press("Control+z");
     await expect.poll(() => typedText(page)).toBe(input.text);
   });
@@ -46,7 +46,7 @@ describe("the notebook in the browser's database", () => {
     await select(second, "Supply", input.cell);
     await typeInto(second, "280");
     await select(second, "Supply", input.cell);
-    expect(await typedText(second)).toBe(input.text);
+    await expect.poll(() => typedText(second)).toBe(input.text);
     await second.close();
   });
 

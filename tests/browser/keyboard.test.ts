@@ -64,30 +64,30 @@ describe("the main job by keyboard alone", () => {
       }).observe(document.body, { childList: true });
     });
     await page.keyboard.press("Tab");
-    expect(await focused(page)).toBe("To the cells");
+    await expect.poll(() => focused(page)).toBe("To the cells");
     await page.keyboard.press("Enter");
     await page.waitForFunction(() => document.activeElement?.closest("#cells"));
     for (let i = 0; i < 10 && !/Supply$/.test((await page.textContent("h1")) ?? ""); i++) {
       await page.keyboard.press("Alt+PageDown");
       await page.waitForTimeout(60);
     }
-    expect(await page.textContent("h1")).toMatch(/Supply$/);
+    await expect.poll(() => page.textContent("h1")).toMatch(/Supply$/);
     await page.waitForFunction(() => document.activeElement?.closest("#cells"));
 
     await arrowsTo(page, current.cell);
-    expect(await typedText(page)).toBe(current.text);
+    await expect.poll(() => typedText(page)).toBe(current.text);
     const verdict = () => page.textContent(".verdict");
     const before = await verdict();
     await page.keyboard.type("700");
     await page.keyboard.press("Enter");
     const spoken = await heard(page, /Changed: .*Cruiser.*falls short/);
     expect(spoken).toMatch(/other cells? followed/);
-    expect(await page.getAttribute(".said", "role")).toBe("status");
-    expect(await verdict()).not.toBe(before);
-    expect(await verdict()).toMatch(/Cruiser.*short/s);
+    await expect.poll(() => page.getAttribute(".said", "role")).toBe("status");
+    await expect.poll(() => verdict()).not.toBe(before);
+    await expect.poll(() => verdict()).toMatch(/Cruiser.*short/s);
 
     await arrowsTo(page, drop.cell);
-    expect(await worth(page)).toMatch(/\d.*V/);
+    await expect.poll(() => worth(page)).toMatch(/\d.*V/);
     const working = page.locator("aside.side");
     await expect.poll(() => working.textContent()).toMatch(new RegExp(`Working ${drop.cell}`));
     await expect.poll(() => working.textContent()).toMatch(/Ohm/);
@@ -106,9 +106,9 @@ describe("the main job by keyboard alone", () => {
     const first = await page.getByRole("tab", { selected: true }).textContent();
     await keyTo(page, "Tab", new RegExp(`^${first}$`));
     await page.keyboard.press("ArrowRight");
-    expect(await page.getByRole("tab", { selected: true }).textContent()).not.toBe(first);
+    await expect.poll(() => page.getByRole("tab", { selected: true }).textContent()).not.toBe(first);
     await page.keyboard.press("Escape");
-    expect(await focused(page)).toBe("Studies");
+    await expect.poll(() => focused(page)).toBe("Studies");
 
     await keyTo(page, "Tab", /^Paper$/);
     await page.keyboard.press("Enter");
@@ -117,7 +117,7 @@ describe("the main job by keyboard alone", () => {
     await page.keyboard.press("Enter");
     await page.waitForFunction(() => "printed" in window && window.printed === 1);
     await page.keyboard.press("Escape");
-    expect(await focused(page)).toBe("Paper");
+    await expect.poll(() => focused(page)).toBe("Paper");
 
     const [download] = await Promise.all([page.waitForEvent("download"), page.keyboard.press("Control+s")]);
     const { pages } = unpackNotebook(new Uint8Array(await contentOf(download)));

@@ -18,12 +18,12 @@ describe("on paper", () => {
     await page.emulateMedia({ media: "print", colorScheme: "dark" });
     await page.evaluate(() => window.dispatchEvent(new Event("beforeprint")));
     const table = page.locator("table.printed");
-    expect(await table.locator("tbody tr").count()).toBe((supply?.rows.length ?? 0) - 1);
-    expect(await table.locator("thead").textContent()).toContain("Cruiser");
+    await expect.poll(() => table.locator("tbody tr").count()).toBe((supply?.rows.length ?? 0) - 1);
+    await expect.poll(() => table.locator("thead").textContent()).toContain("Cruiser");
     const quantities = await table.locator("tbody td:first-child").allTextContents();
     expect(quantities).toEqual(supply?.rows.slice(1).map(([quantity]) => quantity));
     for (const part of ["h1", ".verdict", "table.printed", ".title-block"]) {
-      expect(await page.locator(part).isVisible(), part).toBe(true);
+      await expect.poll(() => page.locator(part).isVisible(), { message: part }).toBe(true);
     }
     const hidden = await page.$$eval("button, nav, #cells, .said", (elements) =>
       elements.filter((element) => element.getClientRects().length > 0).map(({ outerHTML }) => outerHTML.slice(0, 60)),
@@ -34,7 +34,7 @@ describe("on paper", () => {
     );
     expect(ground).toBe("rgb(255, 255, 255)");
     await page.evaluate(() => window.dispatchEvent(new Event("afterprint")));
-    expect(await table.count()).toBe(0);
+    await expect.poll(() => table.count()).toBe(0);
     await page.emulateMedia({ media: "screen", colorScheme: "light", reducedMotion: "reduce" });
   });
 });

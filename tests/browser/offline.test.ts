@@ -73,7 +73,7 @@ describe("the program stored in the browser", () => {
     await kept(page);
     await page.reload();
     await ready(page);
-    expect(await textOf(page, "Supply", input.cell)).toBe("277");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("277");
     // With every loading the browser looks for a newer version by itself, and says that there is no network.
     const looks = /^Failed to load resource: net::ERR_INTERNET_DISCONNECTED \S*\/service-worker\.js$/;
     expect(complaints.filter((complaint) => !looks.test(complaint))).toEqual([]);
@@ -114,7 +114,7 @@ describe("the program stored in the browser", () => {
     ]);
     await ready(page);
     expect(await builtTitle(context)).toBe("newer");
-    expect(await textOf(page, "Supply", input.cell)).toBe("278");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("278");
     await page.keyboard.press("Control+z");
     await expect.poll(() => typedText(page)).toBe(input.text);
     expect(complaints).toEqual([]);
@@ -135,7 +135,7 @@ describe("the program stored in the browser", () => {
     await expect
       .poll(() => page.textContent(".said"))
       .toMatch(/has to wait: the latest changes are in this window only/);
-    expect(await textOf(page, "Supply", input.cell)).toBe("279");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("279");
     const [download] = await Promise.all([
       page.waitForEvent("download"),
       page.locator(".alarm[role=alert]").getByRole("button", { name: "Save to a file" }).click(),

@@ -16,7 +16,7 @@ describe("the page", () => {
       buttons.map((button) => [button.querySelector(".number")?.textContent, (button as HTMLElement).dataset.page]),
     );
     expect(pages).toEqual(worked.pages.map(({ name }, i) => [String(i + 1), name]));
-    expect(await desk.page.textContent(".left .job")).toBe(worked.about.title);
+    await expect.poll(() => desk.page.textContent(".left .job")).toBe(worked.about.title);
   });
 
   it("says for every page with checks how they stand, in words", async () => {
@@ -36,9 +36,9 @@ describe("the page", () => {
     const { page } = desk;
     await turnTo(page, "Compare");
     const lines = page.locator(".verdict > div");
-    expect(await lines.locator("dt").allTextContents()).toEqual(["Sloop", "Cruiser", "Pilot"]);
+    await expect.poll(() => lines.locator("dt").allTextContents()).toEqual(["Sloop", "Cruiser", "Pilot"]);
     const cruiser = lines.nth(1);
-    expect(await cruiser.textContent()).toMatch(/falls? short:\s.+ by \d+ %/s);
+    await expect.poll(() => cruiser.textContent()).toMatch(/falls? short:\s.+ by \d+ %/s);
     const part = cruiser.locator("a").first();
     const name = (await part.textContent()) ?? "";
     await part.click();
@@ -47,7 +47,7 @@ describe("the page", () => {
         document.querySelector(".cell-line .where")?.textContent?.toLowerCase().includes(quantity.toLowerCase()),
       name,
     );
-    expect(await worth(page)).toMatch(/^falls short by /);
+    await expect.poll(() => worth(page)).toMatch(/^falls short by /);
   });
 
   it("shows the job, revision, date and rules in the title block, and that it is a planning aid", async () => {
@@ -65,18 +65,18 @@ describe("the page", () => {
     expect(working).toContain("CONDUCTOR.DROP");
     expect(working).toContain("Ohm's law");
     expect(working).toContain("IEC 60228");
-    expect(await page.locator(".working math").count()).toBeGreaterThan(2);
+    await expect.poll(() => page.locator(".working math").count()).toBeGreaterThan(2);
   });
 
   it("shows the drawing of the page for the option that is looked at", async () => {
     const { page } = desk;
     await select(page, "Supply", cellAt("Supply", "drop", "Pilot").cell);
     await page.waitForFunction(() => document.querySelector(".side figcaption")?.textContent?.includes("Pilot"));
-    expect(await page.locator(".side .drawing svg").count()).toBe(1);
+    await expect.poll(() => page.locator(".side .drawing svg").count()).toBe(1);
   });
 
   it("has said nothing to the console and asked nobody outside this machine", async () => {
-    expect(await said(desk.page)).toBe("");
+    await expect.poll(() => said(desk.page)).toBe("");
     expect(desk.complaints).toEqual([]);
     expect(desk.strayed).toEqual([]);
   });

@@ -30,14 +30,14 @@ it("copies a function under another name, changes a row of it, calls it, sees it
   await page.getByLabel("Look for").fill("CONDUCTOR.DROP");
   await page.getByRole("button", { name: "Copy under another name …" }).click();
   const name = page.getByLabel("Name", { exact: true });
-  expect(await name.inputValue()).toBe("YARD.DROP");
+  await expect.poll(() => name.inputValue()).toBe("YARD.DROP");
   await name.fill("conductor.drop");
   await page.keyboard.press("Enter");
-  expect(await page.getByRole("alert").textContent()).toContain("CONDUCTOR.DROP is a shipped function");
+  await expect.poll(() => page.getByRole("alert").textContent()).toContain("CONDUCTOR.DROP is a shipped function");
   await name.fill("yard.drop");
   await page.keyboard.press("Enter");
   await heard(page, /YARD\.DROP can be called in every cell/);
-  expect(await page.textContent("h1")).toContain("Own functions");
+  await expect.poll(() => page.textContent("h1")).toContain("Own functions");
   expect(await findings(page)).toEqual([]);
 
   const drop = cellAt("Supply", "drop", "Cruiser");
@@ -45,9 +45,11 @@ it("copies a function under another name, changes a row of it, calls it, sees it
   const before = await worth(page);
   await typeInto(page, drop.text.replace("CONDUCTOR.DROP", "YARD.DROP"));
   await select(page, "Supply", drop.cell);
-  expect(await worth(page)).toBe(before);
+  await expect.poll(() => worth(page)).toBe(before);
   await page.waitForSelector(".working .own-mark");
-  expect(await page.textContent(".working .own-mark")).toBe("The notebook's own function, page Own functions");
+  await expect
+    .poll(() => page.textContent(".working .own-mark"))
+    .toBe("The notebook's own function, page Own functions");
 
   // A mistake is one sentence with page and row, where the function is called.
   await turnTo(page, "Own functions");
@@ -56,16 +58,16 @@ it("copies a function under another name, changes a row of it, calls it, sees it
   await typeInto(page, "R * curent");
   await select(page, "Supply", drop.cell);
   await page.waitForSelector(".working .short");
-  expect(await page.textContent(".working .short")).toContain(
-    `Own functions, row ${line}: step U: curent is not defined before its use`,
-  );
+  await expect
+    .poll(() => page.textContent(".working .short"))
+    .toContain(`Own functions, row ${line}: step U: curent is not defined before its use`);
   await page.keyboard.press("Control+z");
   await select(page, "Supply", drop.cell);
-  expect(await worth(page)).toBe(before);
+  await expect.poll(() => worth(page)).toBe(before);
 
   await page.getByRole("button", { name: "Functions", exact: true }).click();
-  expect(await page.textContent(".function-list h3")).toBe("The notebook's own");
-  expect(await page.textContent(".function .own-mark")).toContain("defined on page Own functions");
+  await expect.poll(() => page.textContent(".function-list h3")).toBe("The notebook's own");
+  await expect.poll(() => page.textContent(".function .own-mark")).toContain("defined on page Own functions");
   expect(await findings(page)).toEqual([]);
   await page.keyboard.press("Escape");
 
@@ -75,7 +77,7 @@ it("copies a function under another name, changes a row of it, calls it, sees it
   expect(saved.pages.at(-1)?.rows.map(([part]) => part)).toContain("result");
   await page.keyboard.press("Control+z");
   await page.keyboard.press("Control+z");
-  expect(await page.locator('.pages button[data-page="Own functions"]').count()).toBe(0);
+  await expect.poll(() => page.locator('.pages button[data-page="Own functions"]').count()).toBe(0);
   expect([...complaints, ...strayed]).toEqual([]);
 });
 
@@ -90,28 +92,34 @@ it("changes a function by keyboard alone: parts and names from lists, mistakes a
   await heard(page, /YARD\.CUT can be called in every cell/);
 
   // The names of the columns stand above the cells, out of reach of keys.
-  expect(await page.locator("#cells thead .name").allTextContents()).toEqual(
-    expect.arrayContaining(["Part", "Name", "Formula", "Unit", "Limits", "Why", "Source"]),
-  );
+  await expect
+    .poll(() => page.locator("#cells thead .name").allTextContents())
+    .toEqual(expect.arrayContaining(["Part", "Name", "Formula", "Unit", "Limits", "Why", "Source"]));
   await select(page, "Own functions", "C2");
   await page.keyboard.press("Control+Home");
   await page.waitForFunction(() => document.querySelector(".cell-line .where b")?.textContent === "A2");
   await page.keyboard.press("ArrowUp");
   await page.waitForFunction(() => document.activeElement?.closest("#cells") !== null);
-  expect(await where(page)).toMatch(/^[A-G]([2-9]|1\d)$/);
+  await expect.poll(() => where(page)).toMatch(/^[A-G]([2-9]|1\d)$/);
 
   const step = await rowOf(page, "step");
   await select(page, "Own functions", `C${step}`);
   await page.keyboard.type("kgPerMetre + le");
   await page.waitForSelector("#typing-list li");
-  expect(await page.locator("#typing-list li").allTextContents()).toEqual([expect.stringMatching(/length.*run, m/)]);
+  await expect
+    .poll(() => page.locator("#typing-list li").allTextContents())
+    .toEqual([expect.stringMatching(/length.*run, m/)]);
   await page.keyboard.press("Enter");
   await page.keyboard.type(" * (1 + los)");
   await page.keyboard.press("Enter");
   await page.waitForSelector(".own-mistake");
-  expect(await page.textContent(".own-mistake")).toContain(`Row ${step}: step L: los is not defined before its use.`);
+  await expect
+    .poll(() => page.textContent(".own-mistake"))
+    .toContain(`Row ${step}: step L: los is not defined before its use.`);
   await select(page, "Own functions", `A${step}`);
-  expect(await page.textContent(".cell-line .sentence")).toContain("step L: los is not defined before its use.");
+  await expect
+    .poll(() => page.textContent(".cell-line .sentence"))
+    .toContain("step L: los is not defined before its use.");
   expect(await findings(page)).toEqual([]);
 
   await select(page, "Own functions", `C${step}`);
@@ -120,14 +128,16 @@ it("changes a function by keyboard alone: parts and names from lists, mistakes a
   await page.waitForSelector(".own-function .examples .short");
   const example = await rowOf(page, "example");
   await select(page, "Own functions", `C${example}`);
-  expect(await page.textContent(".cell-line .sentence")).toMatch(/the example gives 14\.39\d* and says 13\.2/);
+  await expect
+    .poll(() => page.textContent(".cell-line .sentence"))
+    .toMatch(/the example gives 14\.39\d* and says 13\.2/);
   await typeInto(page, "10, 0.05");
   await page.waitForSelector(".own-function .examples .holds");
 
   await select(page, "Own functions", `A${example}`);
   await page.keyboard.type("ca");
   await page.waitForSelector("#typing-list li");
-  expect(await page.locator("#typing-list .text").allTextContents()).toEqual(["caution"]);
+  await expect.poll(() => page.locator("#typing-list .text").allTextContents()).toEqual(["caution"]);
   await page.keyboard.press("Escape");
   await page.keyboard.press("Escape");
 
@@ -136,7 +146,7 @@ it("changes a function by keyboard alone: parts and names from lists, mistakes a
     window.location.hash = `#${encodeURIComponent("Own functions")}!A1`;
   });
   await page.waitForFunction(() => document.querySelector(".cell-line .where b")?.textContent !== "A1");
-  expect(await textOf(page, "Own functions", "B2")).toBe("YARD.CUT");
+  await expect.poll(() => textOf(page, "Own functions", "B2")).toBe("YARD.CUT");
   expect(await findings(page)).toEqual([]);
   expect(complaints).toEqual([]);
 });
@@ -164,9 +174,11 @@ it("takes a function page in from a file, says a mistake with its row, refuses a
 
   await give("a,b\n1,2\n", false);
   await page.getByRole("alert").waitFor();
-  expect(await page.getByRole("alert").textContent()).toBe(
-    "yard defines functions; the table must begin with Part, Name, Formula, Unit, Limits, Why, Source, or go onto a page of its own. Nothing was changed.",
-  );
+  await expect
+    .poll(() => page.getByRole("alert").textContent())
+    .toBe(
+      "yard defines functions; the table must begin with Part, Name, Formula, Unit, Limits, Why, Source, or go onto a page of its own. Nothing was changed.",
+    );
   await page.getByRole("button", { name: "Leave it" }).click();
   await page.getByRole("button", { name: /^Undo/ }).click();
   await page.waitForSelector(".own-mistake");

@@ -60,16 +60,16 @@ describe("a page as CSV", () => {
     const { page } = desk;
     await give("Import …", "supply.csv", workedFile("supply.csv"));
     await page.waitForSelector("dialog[open]");
-    expect(await page.locator("dialog .preview tr").count()).toBeGreaterThan(5);
+    await expect.poll(() => page.locator("dialog .preview tr").count()).toBeGreaterThan(5);
     await page.check("dialog input[type=checkbox]");
     await page.click("dialog button:has-text('Take the table')");
     await heard(page, /supply\.csv taken onto Supply/);
-    expect(await textOf(page, "Supply", input.cell)).toBe(input.text);
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe(input.text);
     const drop = cellAt("Supply", "drop", "Pilot");
-    expect(await textOf(page, "Supply", drop.cell)).toBe(drop.text);
+    await expect.poll(() => textOf(page, "Supply", drop.cell)).toBe(drop.text);
     await page.keyboard.press("Control+z");
     await heard(page, /Undone: import of supply\.csv/);
-    expect(await textOf(page, "Supply", input.cell)).toBe("333");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("333");
     await page.keyboard.press("Control+z");
   });
 
@@ -86,14 +86,14 @@ describe("a page as CSV", () => {
     await page.fill("dialog .fields input", "Tafel");
     await page.click("dialog button:has-text('Take the table')");
     await heard(page, /taken onto the new page Tafel/);
-    expect(await textOf(page, "Tafel", "A1")).toBe("Länge");
-    expect(await textOf(page, "Tafel", "B2")).toBe("1.5");
-    expect(await textOf(page, "Tafel", "B3")).toBe("007");
-    expect(await textOf(page, "Tafel", "B4")).toBe("'=1+1");
-    expect(await page.textContent(".cell-line .worth")).toBe("=1+1");
+    await expect.poll(() => textOf(page, "Tafel", "A1")).toBe("Länge");
+    await expect.poll(() => textOf(page, "Tafel", "B2")).toBe("1.5");
+    await expect.poll(() => textOf(page, "Tafel", "B3")).toBe("007");
+    await expect.poll(() => textOf(page, "Tafel", "B4")).toBe("'=1+1");
+    await expect.poll(() => page.textContent(".cell-line .worth")).toBe("=1+1");
     await page.keyboard.press("Control+z");
     await heard(page, /Undone/);
-    expect(await page.locator(".pages li").count()).toBe(worked.pages.length);
+    await expect.poll(() => page.locator(".pages li").count()).toBe(worked.pages.length);
   });
 
   it("is not taken while a number in it reads two ways", async () => {
@@ -101,10 +101,10 @@ describe("a page as CSV", () => {
     await give("Import …", "two-ways.csv", "name;size\na;1,234\nb;2.5\n");
     await page.waitForSelector("dialog[open]");
     const take = page.locator("dialog button:has-text('Take the table')");
-    expect(await take.isDisabled()).toBe(true);
+    await expect.poll(() => take.isDisabled()).toBe(true);
     await page.check("dialog input[type=radio] >> nth=1");
-    expect(await take.isDisabled()).toBe(false);
-    expect(await page.locator("dialog .preview td.right").allTextContents()).toEqual(["1234", "2.5"]);
+    await expect.poll(() => take.isDisabled()).toBe(false);
+    await expect.poll(() => page.locator("dialog .preview td.right").allTextContents()).toEqual(["1234", "2.5"]);
     await page.keyboard.press("Escape");
   });
 
@@ -113,9 +113,11 @@ describe("a page as CSV", () => {
     await turnTo(page, "Supply");
     await give("Import …", "other.csv", "a,b\n1,2\n");
     await page.click("dialog button:has-text('Take the table')");
-    expect(await page.textContent("dialog [role=alert]")).toMatch(/Supply is an option page.+Nothing was changed\./);
+    await expect
+      .poll(() => page.textContent("dialog [role=alert]"))
+      .toMatch(/Supply is an option page.+Nothing was changed\./);
     await page.keyboard.press("Escape");
-    expect(await textOf(page, "Supply", input.cell)).toBe(input.text);
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe(input.text);
   });
 });
 
@@ -135,14 +137,14 @@ describe("a whole notebook", () => {
     await heard(page, /Undone/);
     await give("Open …", "three-hulls.zip", zip);
     await heard(page, /is open/);
-    expect(await textOf(page, "Supply", input.cell)).toBe("444");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("444");
   });
 
   it("that is damaged is refused with a sentence, and the open one stays", async () => {
     const { page } = desk;
     await give("Open …", "broken.zip", "this is no zip");
     expect(await heard(page, /broken\.zip/)).toMatch(/not a zip that can be read.+The open notebook is unchanged/);
-    expect(await textOf(page, "Supply", input.cell)).toBe("444");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("444");
     expect(desk.complaints).toEqual([]);
     expect(desk.strayed).toEqual([]);
   });
@@ -159,10 +161,10 @@ describe("the notes of a page", () => {
     );
     await page.click(".note-form button:has-text('Keep')");
     await page.waitForSelector(".notes strong");
-    expect(await page.locator(".notes script, .notes img, .notes [onerror]").count()).toBe(0);
+    await expect.poll(() => page.locator(".notes script, .notes img, .notes [onerror]").count()).toBe(0);
     const links = await page.$$eval(".notes a", (all) => all.map((one) => one.getAttribute("href")));
     expect(links.filter((href) => href !== null)).toEqual(["https://example.org/"]);
-    expect(await page.evaluate(() => (window as unknown as { hurt?: number }).hurt)).toBe(undefined);
+    await expect.poll(() => page.evaluate(() => (window as unknown as { hurt?: number }).hurt)).toBe(undefined);
     await page.click(".tools button:has-text('Undo notes of Fit')");
     await page.waitForFunction(() => !document.querySelector(".notes")?.textContent?.includes("see"));
   });

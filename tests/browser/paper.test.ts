@@ -150,15 +150,15 @@ describe("the dialog", () => {
     }
     await page.getByRole("button", { name: "Print", exact: true }).click();
     const frame = page.frameLocator("iframe.to-print");
-    expect(await frame.locator("h1").textContent()).toBe("Materials list");
-    expect(await frame.locator("title").textContent()).toContain("Pilot");
-    expect(await frame.locator("style").textContent()).toContain("size: Letter");
+    await expect.poll(() => frame.locator("h1").textContent()).toBe("Materials list");
+    await expect.poll(() => frame.locator("title").textContent()).toContain("Pilot");
+    await expect.poll(() => frame.locator("style").textContent()).toContain("size: Letter");
     const printed = await page.waitForFunction(() => (window as unknown as { printed: string[] }).printed[0]);
-    expect(await printed.jsonValue()).toContain("Pilot, materials list");
+    await expect.poll(() => printed.jsonValue()).toContain("Pilot, materials list");
     // The frame's styles count: its content policy lets them through.
-    expect(await frame.locator("body").evaluate((body) => getComputedStyle(body).backgroundColor)).toBe(
-      "rgb(255, 255, 255)",
-    );
+    await expect
+      .poll(() => frame.locator("body").evaluate((body) => getComputedStyle(body).backgroundColor))
+      .toBe("rgb(255, 255, 255)");
     expect([...complaints, ...strayed]).toEqual([]);
   });
 

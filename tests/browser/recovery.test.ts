@@ -48,14 +48,14 @@ describe("an error that nobody expected", () => {
       fault(page).getByRole("button", { name: "Load the page again" }).click(),
     ]);
     await page.waitForSelector("html[data-ready]");
-    expect(await textOf(page, "Supply", input.cell)).toBe("301");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("301");
   });
 
   it("in a promise: offers the notebook as a file, and a report to read that holds nothing of the notebook", async () => {
     const page = await changed("302");
     await page.evaluate('(Promise.reject(new Error("a promise broken by the test")), 0)');
     await fault(page).waitFor();
-    expect(await savedText(page)).toBe("302");
+    await expect.poll(() => savedText(page)).toBe("302");
     await fault(page).locator("summary").click();
     const report = (await fault(page).locator(".report").textContent()) ?? "";
     expect(report).toContain("a promise broken by the test");
@@ -73,7 +73,7 @@ describe("an error that nobody expected", () => {
     await fault(page).getByRole("button", { name: "Go on" }).click();
     await select(page, "Supply", input.cell);
     await typeInto(page, "303");
-    expect(await textOf(page, "Supply", input.cell)).toBe("303");
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe("303");
   });
 
   it("in loading a part of the program: says that the network or a newer version may be the reason", async () => {
@@ -81,8 +81,8 @@ describe("an error that nobody expected", () => {
     await page.route(/\/assets\/options-/, (route) => route.abort());
     await page.getByRole("button", { name: "Options", exact: true }).click();
     await fault(page).waitFor();
-    expect(await fault(page).textContent()).toMatch(/part of the program could not be loaded.*no network/);
-    expect(await savedText(page)).toBe("306");
+    await expect.poll(() => fault(page).textContent()).toMatch(/part of the program could not be loaded.*no network/);
+    await expect.poll(() => savedText(page)).toBe("306");
   });
 
   it("in the drawing of the page, every time: said once, and the notebook is still handed out whole", async () => {
@@ -98,9 +98,9 @@ describe("an error that nobody expected", () => {
       location.hash = "#Boat!E5";
     });
     await fault(page).waitFor();
-    expect(await fault(page).textContent()).toContain("TypeError: the page cannot be drawn");
-    expect(await fault(page).count()).toBe(1);
-    expect(await savedText(page)).toBe("304");
+    await expect.poll(() => fault(page).textContent()).toContain("TypeError: the page cannot be drawn");
+    await expect.poll(() => fault(page).count()).toBe(1);
+    await expect.poll(() => savedText(page)).toBe("304");
   });
 
   it("in what was kept: another notebook is opened, and the damaged one stays in the list", async () => {
@@ -129,7 +129,7 @@ describe("an error that nobody expected", () => {
     await page.reload();
     await page.waitForSelector("html[data-ready]");
     await fault(page).getByRole("button", { name: "Go on" }).click();
-    expect(await textOf(page, "Supply", input.cell)).toBe(input.text);
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe(input.text);
     await page.getByRole("button", { name: "Notebooks …" }).click();
     const listed = page.locator("dialog li", { hasText: "Three hulls" });
     await expect.poll(() => listed.count()).toBe(2);

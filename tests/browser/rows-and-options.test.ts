@@ -22,10 +22,10 @@ describe("rows", () => {
     await select(page, "Supply", input.cell);
     await page.keyboard.press("Control+Alt+i");
     await heard(page, /1 empty row inserted at row/);
-    expect(await textOf(page, "Supply", `F${reader.row + 1}`)).toBe(down(reader.text));
+    await expect.poll(() => textOf(page, "Supply", `F${reader.row + 1}`)).toBe(down(reader.text));
     await page.keyboard.press("Control+z");
     await heard(page, /Undone: 1 row inserted/);
-    expect(await textOf(page, "Supply", reader.cell)).toBe(reader.text);
+    await expect.poll(() => textOf(page, "Supply", reader.cell)).toBe(reader.text);
   });
 
   it("are removed by the menu; what pointed to them says that a cell is gone; undo brings all back", async () => {
@@ -35,14 +35,14 @@ describe("rows", () => {
     await page.waitForSelector("[role=menu]");
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("ArrowDown");
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toMatch(/Remove 1 row/);
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toMatch(/Remove 1 row/);
     await page.keyboard.press("Enter");
     await heard(page, /removed; undo brings it back/);
-    expect(await textOf(page, "Supply", `F${reader.row - 1}`)).toContain("#REF!");
+    await expect.poll(() => textOf(page, "Supply", `F${reader.row - 1}`)).toContain("#REF!");
     await page.keyboard.press("Control+z");
     await heard(page, /Undone/);
-    expect(await textOf(page, "Supply", input.cell)).toBe(input.text);
-    expect(await textOf(page, "Supply", reader.cell)).toBe(reader.text);
+    await expect.poll(() => textOf(page, "Supply", input.cell)).toBe(input.text);
+    await expect.poll(() => textOf(page, "Supply", reader.cell)).toBe(reader.text);
   });
 
   it("open their menu at the mouse, which Escape closes", async () => {
@@ -64,10 +64,10 @@ describe("rows", () => {
     await page.keyboard.press("Shift+F10");
     await page.click("[role=menuitem]:has-text('column to the left')");
     await heard(page, /1 empty column inserted at B/);
-    expect(await textOf(page, "Tables", "C5")).toBe(before);
+    await expect.poll(() => textOf(page, "Tables", "C5")).toBe(before);
     await page.keyboard.press("Control+z");
     await heard(page, /Undone/);
-    expect(await textOf(page, "Tables", "B5")).toBe(before);
+    await expect.poll(() => textOf(page, "Tables", "B5")).toBe(before);
   });
 });
 
@@ -80,12 +80,12 @@ describe("hull options", () => {
     await page.selectOption("dialog select[name=like]", "Cruiser");
     await page.click("dialog button:has-text('Add option')");
     await heard(page, /Option Ferry added to every option page, with the cells of Cruiser/);
-    expect(await heads()).toContain("Ferry");
-    expect(await page.locator(".verdict dt").allTextContents()).toContain("Ferry");
+    await expect.poll(() => heads()).toContain("Ferry");
+    await expect.poll(() => page.locator(".verdict dt").allTextContents()).toContain("Ferry");
     const drop = cellAt("Supply", "drop", "Cruiser");
-    expect(await textOf(page, "Supply", drop.cell.replace("F", "H"))).toBe(drop.text.replaceAll("F", "H"));
+    await expect.poll(() => textOf(page, "Supply", drop.cell.replace("F", "H"))).toBe(drop.text.replaceAll("F", "H"));
     await turnTo(page, "Compare");
-    expect(await heads()).toContain("Ferry");
+    await expect.poll(() => heads()).toContain("Ferry");
   });
 
   it("refuse a name that is taken, in the dialog, and keep everything", async () => {
@@ -94,7 +94,7 @@ describe("hull options", () => {
     await page.fill("dialog input[name=name] >> nth=0", "sloop");
     await page.keyboard.press("Enter");
     await page.waitForSelector("dialog [role=alert]");
-    expect(await page.textContent("dialog [role=alert]")).toMatch(/already an option "Sloop"/);
+    await expect.poll(() => page.textContent("dialog [role=alert]")).toMatch(/already an option "Sloop"/);
     await page.keyboard.press("Escape");
   });
 
@@ -104,21 +104,21 @@ describe("hull options", () => {
     await page.fill('dialog input[aria-label="Name of Ferry"]', "Tug");
     await page.keyboard.press("Enter");
     await heard(page, /Option Ferry is now Tug/);
-    expect(await heads()).toContain("Tug");
+    await expect.poll(() => heads()).toContain("Tug");
     await page.click(".tools button:has-text('Options')");
     await page
       .locator("dialog li", { has: page.locator('[aria-label="Name of Tug"]') })
       .locator("text=Remove")
       .click();
     await heard(page, /Option Tug removed/);
-    expect(await heads()).not.toContain("Tug");
+    await expect.poll(() => heads()).not.toContain("Tug");
     for (const label of [/Tug removed/, /Ferry renamed/, /Ferry added/]) {
       await select(page, "Compare", "E3");
       await page.keyboard.press("Control+z");
       await heard(page, label);
     }
-    expect(await heads()).not.toContain("Ferry");
-    expect(await page.locator(".verdict dt").allTextContents()).toEqual(["Sloop", "Cruiser", "Pilot"]);
+    await expect.poll(() => heads()).not.toContain("Ferry");
+    await expect.poll(() => page.locator(".verdict dt").allTextContents()).toEqual(["Sloop", "Cruiser", "Pilot"]);
   });
 });
 
@@ -140,9 +140,9 @@ describe("undo over several pages", () => {
     for (const [name, cell, text] of changed.reverse()) {
       await page.keyboard.press("Control+z");
       await heard(page, new RegExp(`Undone: value of ${cell}, on ${name}`));
-      expect(await page.textContent("h1")).toMatch(new RegExp(`${name}$`));
-      expect(await where(page)).toBe(cell);
-      expect(await page.inputValue(".cell-line textarea")).toBe(text);
+      await expect.poll(() => page.textContent("h1")).toMatch(new RegExp(`${name}$`));
+      await expect.poll(() => where(page)).toBe(cell);
+      await expect.poll(() => page.inputValue(".cell-line textarea")).toBe(text);
     }
     expect(worked.pages.length).toBe(await page.locator(".pages li").count());
     expect(desk.complaints).toEqual([]);

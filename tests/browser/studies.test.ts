@@ -93,7 +93,7 @@ describe("options side by side", () => {
       base: "Cruiser",
       best: { name: "Compare.price_80", is: "least" },
     });
-    expect(await verdict(page)).toBe(sideBySideSentence(table));
+    await expect.poll(() => verdict(page)).toBe(sideBySideSentence(table));
     expect((await saved(page, "Save as CSV")).text.replace(digits, ten)).toBe(
       sideBySideCsv(table).replace(digits, ten),
     );
@@ -115,7 +115,7 @@ describe("options side by side", () => {
     expect(size).toEqual({ width: 2 * Math.round(Number(width)), height: 2 * Math.round(Number(height)) });
     const rows = await page.locator(".study-table tbody tr").count();
     await page.getByLabel("Hide rows that are equal").check();
-    expect(await page.locator(".study-table tbody tr").count()).toBeLessThan(rows);
+    await expect.poll(() => page.locator(".study-table tbody tr").count()).toBeLessThan(rows);
     expect(complaints).toEqual([]);
   });
 
@@ -124,8 +124,10 @@ describe("options side by side", () => {
     await fill(page, "Name", "Cruiser, thicker cable");
     await pick(page, "as a copy of", "Cruiser");
     await press(page, "Add the copy");
-    expect(await verdict(page)).toContain("added as a copy of Cruiser");
-    expect(await page.locator(".study-table thead th").allTextContents()).toContain("Cruiser, thicker cable");
+    await expect.poll(() => verdict(page)).toContain("added as a copy of Cruiser");
+    await expect
+      .poll(() => page.locator(".study-table thead th").allTextContents())
+      .toContain("Cruiser, thicker cable");
     await page.keyboard.press("Escape");
     await page.keyboard.press("Control+z");
     await heard(page, /Undone: option Cruiser, thicker cable added/);
@@ -143,15 +145,15 @@ describe("solving back", () => {
     const { subject, runner, input } = cruiser("Supply.drop");
     const answer = finish(solve(subject, runner, { input: input("Supply.run"), result: 0, wanted: 0.5 }));
     expect(answer.solutions).toHaveLength(1);
-    expect(await verdict(page)).toBe(answer.sentence);
+    await expect.poll(() => verdict(page)).toBe(answer.sentence);
     await press(page, "Write it into the cell of Cruiser");
-    expect(await verdict(page)).toContain("Supply.run of Cruiser is now");
+    await expect.poll(() => verdict(page)).toContain("Supply.run of Cruiser is now");
     await page.keyboard.press("Escape");
     const { cell, text } = cellAt("Supply", "run", "Cruiser");
-    expect(await textOf(page, "Supply", cell)).toBe(String(answer.solutions[0]?.input));
+    await expect.poll(() => textOf(page, "Supply", cell)).toBe(String(answer.solutions[0]?.input));
     await page.keyboard.press("Control+z");
     await heard(page, /Undone: Supply\.run solved back/);
-    expect(await textOf(page, "Supply", cell)).toBe(text);
+    await expect.poll(() => textOf(page, "Supply", cell)).toBe(text);
     expect(complaints).toEqual([]);
   });
 
@@ -159,7 +161,7 @@ describe("solving back", () => {
     const { page } = await studies("Solve back");
     await pick(page, "Option", "Cruiser");
     await press(page, "Solve back");
-    expect(await verdict(page)).toMatch(/^The value that is wanted is blank/);
+    await expect.poll(() => verdict(page)).toMatch(/^The value that is wanted is blank/);
     await pick(page, "Find", "checks");
     await pick(page, "by changing", "Supply.area");
     await press(page, "Find the smallest");
@@ -167,7 +169,7 @@ describe("solving back", () => {
     const subject = subjectOf(live, column, checkRows(notebook));
     const input = subject.inputs.findIndex(({ name }) => name === "Supply.area");
     const runner = runnerOf(subject.chain, notebook.pages);
-    expect(await verdict(page)).toBe(finish(smallest(subject, runner, { input })).sentence);
+    await expect.poll(() => verdict(page)).toBe(finish(smallest(subject, runner, { input })).sentence);
   });
 });
 
@@ -179,11 +181,11 @@ describe("what moves a result", () => {
     await press(page, "Rank the inputs");
     const { subject, runner } = cruiser("Supply.drop");
     const answer = finish(moves(subject, runner, 0));
-    expect(await verdict(page)).toBe(movesSentence(answer));
-    expect(await page.locator(".study-table tbody tr").count()).toBe(answer.moves.length);
-    expect(await page.locator("#study-part svg[role=img]").getAttribute("aria-label")).toContain(
-      "What moves Supply.drop",
-    );
+    await expect.poll(() => verdict(page)).toBe(movesSentence(answer));
+    await expect.poll(() => page.locator(".study-table tbody tr").count()).toBe(answer.moves.length);
+    await expect
+      .poll(() => page.locator("#study-part svg[role=img]").getAttribute("aria-label"))
+      .toContain("What moves Supply.drop");
     expect((await saved(page, "Save as CSV")).text.split("\n")[1]).toContain(answer.moves[0]?.name);
   });
 });
@@ -204,16 +206,16 @@ describe("the spread of results", () => {
     const shape = { kind: "three points", low: 15, likely: 17, high: 22 } as const;
     const varied = [{ input: input("Supply.run"), shape }];
     const answer = finish(spread(subject, runner, { varied, trials: 10_000, common: 0.3, seed: 7 }));
-    expect(await verdict(page)).toBe(spreadSentence(answer));
-    expect(await page.locator(".figures svg").count()).toBe(2);
+    await expect.poll(() => verdict(page)).toBe(spreadSentence(answer));
+    await expect.poll(() => page.locator(".figures svg").count()).toBe(2);
     await page.keyboard.press("Escape");
     await press(page, "Studies");
-    expect(await page.getByRole("textbox", { name: "High of Supply.run" }).inputValue()).toBe("22");
-    expect(await page.getByRole("textbox", { name: "Seed", exact: true }).inputValue()).toBe("7");
-    expect(await page.textContent(".title-block")).not.toMatch(/spread|vary/i);
+    await expect.poll(() => page.getByRole("textbox", { name: "High of Supply.run" }).inputValue()).toBe("22");
+    await expect.poll(() => page.getByRole("textbox", { name: "Seed", exact: true }).inputValue()).toBe("7");
+    await expect.poll(() => page.textContent(".title-block")).not.toMatch(/spread|vary/i);
     await fill(page, "Seed", "seven");
     await press(page, "Spread");
-    expect(await verdict(page)).toBe('Seed: "seven" is not a number; write it alone, without a unit.');
+    await expect.poll(() => verdict(page)).toBe('Seed: "seven" is not a number; write it alone, without a unit.');
     expect(complaints).toEqual([]);
   });
 
@@ -224,7 +226,7 @@ describe("the spread of results", () => {
     await fill(page, "Trials", "1000000");
     await press(page, "Spread");
     await press(page, "Stop");
-    expect(await verdict(page)).toBe("The study was stopped.");
+    await expect.poll(() => verdict(page)).toBe("The study was stopped.");
   });
 });
 
@@ -254,9 +256,9 @@ describe("a result over two inputs", () => {
         result: 0,
       }),
     );
-    expect(await verdict(page)).toBe(twoInputsSentence(answer));
-    expect(await page.locator(".map td").count()).toBe(49);
-    expect(await page.locator(".map td.inside").count()).toBe(answer.holds.flat().filter(Boolean).length);
+    await expect.poll(() => verdict(page)).toBe(twoInputsSentence(answer));
+    await expect.poll(() => page.locator(".map td").count()).toBe(49);
+    await expect.poll(() => page.locator(".map td.inside").count()).toBe(answer.holds.flat().filter(Boolean).length);
   });
 });
 
@@ -267,12 +269,12 @@ describe("options from a file", () => {
     const { page } = await studies("Options from a file");
     await choose(page, "boats.csv", "option,Supply.rum\nTender,9\n");
     const refusal = page.getByRole("alert");
-    expect(await refusal.textContent()).toContain('there is no row "Supply.rum"; did you mean Supply.run');
+    await expect.poll(() => refusal.textContent()).toContain('there is no row "Supply.rum"; did you mean Supply.run');
     await choose(page, "boats.csv", "option,Supply.run [ft]\nTender,9\n");
     await page.waitForFunction(() =>
       /ft, the notebook m/.test(document.querySelector("[role=alert]")?.textContent ?? ""),
     );
-    expect(await page.getByRole("button", { name: "Calculate only" }).isDisabled()).toBe(true);
+    await expect.poll(() => page.getByRole("button", { name: "Calculate only" }).isDisabled()).toBe(true);
   });
 
   it("calculates them as the terminal does, and takes them in as columns", async () => {
@@ -283,7 +285,7 @@ describe("options from a file", () => {
       /2 options, 2 inputs each/.test(document.querySelector(".verdict-line")?.textContent ?? ""),
     );
     await press(page, "Calculate only");
-    expect(await verdict(page)).toMatch(/^2 options calculated/);
+    await expect.poll(() => verdict(page)).toMatch(/^2 options calculated/);
     const column = columnOf(notebook, "Cruiser");
     const table = readOptions(
       notebook,
@@ -299,12 +301,12 @@ describe("options from a file", () => {
       [...printOptions(run)].join("").replace(digits, ten),
     );
     await press(page, "Take them in as option columns");
-    expect(await verdict(page)).toContain("2 options of boats.csv taken in as columns");
+    await expect.poll(() => verdict(page)).toContain("2 options of boats.csv taken in as columns");
     await page.keyboard.press("Escape");
-    expect(await page.textContent(".left .options")).toBe("Sloop, Cruiser, Pilot, Tender, Ketch");
+    await expect.poll(() => page.textContent(".left .options")).toBe("Sloop, Cruiser, Pilot, Tender, Ketch");
     await page.keyboard.press("Control+z");
     await heard(page, /Undone: options of boats\.csv/);
-    expect(await page.textContent(".left .options")).toBe("Sloop, Cruiser, Pilot");
+    await expect.poll(() => page.textContent(".left .options")).toBe("Sloop, Cruiser, Pilot");
     expect(complaints).toEqual([]);
   });
 });
@@ -317,7 +319,7 @@ describe("the place for studies", () => {
     await page.getByRole("tab", { name: "Side by side" }).focus();
     for (const name of ["Solve back", "What moves it", "Spread", "Two inputs", "Options from a file", "Side by side"]) {
       await page.keyboard.press("ArrowRight");
-      expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(name);
+      await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe(name);
       const { violations } = await new AxeBuilder({ page }).include("dialog").analyze();
       expect(
         violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.target}`),
@@ -330,6 +332,6 @@ describe("the place for studies", () => {
       expect(isCut, name).toBe(false);
     }
     await page.keyboard.press("Escape");
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe("Studies");
+    await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe("Studies");
   });
 });

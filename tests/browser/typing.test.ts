@@ -58,7 +58,7 @@ describe("numbers that are typed", () => {
     ] as const) {
       await select(page, "Supply", input);
       await typeInto(page, typed);
-      expect(await textOf(page, "Supply", input), typed).toBe(text);
+      await expect.poll(() => textOf(page, "Supply", input), { message: typed }).toBe(text);
     }
   });
 
@@ -68,12 +68,12 @@ describe("numbers that are typed", () => {
     const before = await typedText(page);
     await typeInto(page, "1,234");
     await page.waitForSelector("dialog[open]");
-    expect(await page.textContent("dialog")).toMatch(/can be read two ways/);
+    await expect.poll(() => page.textContent("dialog")).toMatch(/can be read two ways/);
     await page.keyboard.press("Escape");
-    expect(await textOf(page, "Supply", input)).toBe(before);
+    await expect.poll(() => textOf(page, "Supply", input)).toBe(before);
     await typeInto(page, "1,234");
     await page.click("dialog button:has-text('Between thousands')");
-    expect(await textOf(page, "Supply", input)).toBe("1234");
+    await expect.poll(() => textOf(page, "Supply", input)).toBe("1234");
   });
 
   it("stay as they are in the columns of words", async () => {
@@ -81,7 +81,7 @@ describe("numbers that are typed", () => {
     const basis = input.replace(/^[A-Z]+/, "D");
     await select(page, "Supply", basis);
     await typeInto(page, "1,5");
-    expect(await textOf(page, "Supply", basis)).toBe("1,5");
+    await expect.poll(() => textOf(page, "Supply", basis)).toBe("1,5");
   });
 
   it("take nothing back and write nothing on Escape", async () => {
@@ -89,8 +89,8 @@ describe("numbers that are typed", () => {
     const before = await textOf(page, "Supply", input);
     await page.keyboard.type("77");
     await page.keyboard.press("Escape");
-    expect(await typedText(page)).toBe(before);
-    expect(await textOf(page, "Supply", input)).toBe(before);
+    await expect.poll(() => typedText(page)).toBe(before);
+    await expect.poll(() => textOf(page, "Supply", input)).toBe(before);
   });
 });
 
@@ -102,10 +102,10 @@ describe("a row with choices", () => {
     await select(page, "Supply", choice.cell);
     await page.keyboard.press("Enter");
     await page.waitForSelector("[role=listbox]");
-    expect(await page.locator("[role=option][aria-selected=true] .text").textContent()).toBe(choice.text);
+    await expect.poll(() => page.locator("[role=option][aria-selected=true] .text").textContent()).toBe(choice.text);
     await page.keyboard.press("ArrowDown");
     await page.keyboard.press("Enter");
-    expect(await textOf(page, "Supply", choice.cell)).toBe("24");
+    await expect.poll(() => textOf(page, "Supply", choice.cell)).toBe("24");
   });
 
   it("refuses what is not among them with a sentence, and keeps what it had", async () => {
@@ -113,7 +113,7 @@ describe("a row with choices", () => {
     await select(page, "Supply", choice.cell);
     await typeInto(page, "13");
     expect(await heard(page, /is not a choice/)).toMatch(/Supply\.V_nominal: "13" is not a choice \(allowed 12, 24/);
-    expect(await textOf(page, "Supply", choice.cell)).toBe("24");
+    await expect.poll(() => textOf(page, "Supply", choice.cell)).toBe("24");
   });
 });
 
@@ -122,12 +122,12 @@ describe("a formula that is typed", () => {
     const { page } = desk;
     await select(page, "Supply", input);
     await page.keyboard.type("=conductor.dr");
-    expect(await page.locator("[role=option]").first().textContent()).toMatch(/CONDUCTOR\.DROP/);
+    await expect.poll(() => page.locator("[role=option]").first().textContent()).toMatch(/CONDUCTOR\.DROP/);
     await page.keyboard.press("Tab");
-    expect(await editor()).toBe("=CONDUCTOR.DROP(");
-    expect(await page.textContent(".hint .call b")).toBe("current");
+    await expect.poll(() => editor()).toBe("=CONDUCTOR.DROP(");
+    await expect.poll(() => page.textContent(".hint .call b")).toBe("current");
     await page.keyboard.type("300,");
-    expect(await page.textContent(".hint .call b")).toBe("run");
+    await expect.poll(() => page.textContent(".hint .call b")).toBe("run");
     const hint = await page.textContent(".hint");
     expect(hint).toMatch(/out and back, m; allowed 0 to \d+ m/);
     await page.keyboard.press("Escape");
@@ -135,7 +135,7 @@ describe("a formula that is typed", () => {
     await typeInto(page, "=CONDUCTOR.DROP(300,10,50)");
     await select(page, "Tables", "C2");
     // IEC 60228 table 3, 50 mm2: 0.386 ohm/km at 20 °C, times 10 m and 300 A: 1.158 V.
-    expect(await page.textContent(".cell-line .worth")).toMatch(/^1\.158/);
+    await expect.poll(() => page.textContent(".cell-line .worth")).toMatch(/^1\.158/);
   });
 
   it("closes only the list on the first Escape", async () => {
@@ -143,8 +143,8 @@ describe("a formula that is typed", () => {
     await select(page, "Supply", input);
     await page.keyboard.type("=SU");
     await page.keyboard.press("Escape");
-    expect(await page.locator("[role=listbox]").count()).toBe(0);
-    expect(await editor()).toBe("=SU");
+    await expect.poll(() => page.locator("[role=listbox]").count()).toBe(0);
+    await expect.poll(() => editor()).toBe("=SU");
     await page.keyboard.press("Escape");
   });
 
@@ -154,13 +154,13 @@ describe("a formula that is typed", () => {
     await select(page, "Supply", input);
     await page.keyboard.type("=");
     await press(page, `G${row}`);
-    expect(await editor()).toBe(`=G${row}`);
+    await expect.poll(() => editor()).toBe(`=G${row}`);
     await page.keyboard.type("*2+");
     await page.keyboard.press("ArrowLeft");
     await page.keyboard.press("ArrowUp");
-    expect(await editor()).toBe(`=G${row}*2+E${Number(row) - 1}`);
+    await expect.poll(() => editor()).toBe(`=G${row}*2+E${Number(row) - 1}`);
     await page.keyboard.press("Escape");
-    expect(await where(page)).toBe(input);
+    await expect.poll(() => where(page)).toBe(input);
   });
 
   it("takes cells of other pages when it is typed in the line above the cells", async () => {
@@ -171,11 +171,11 @@ describe("a formula that is typed", () => {
     await page.keyboard.type("=1+");
     await turnTo(page, "Side force");
     await press(page, "F7");
-    expect(await typedText(page)).toBe("=1+'Side force'!F7");
+    await expect.poll(() => typedText(page)).toBe("=1+'Side force'!F7");
     await page.keyboard.press("Enter");
     await heard(page, new RegExp(`Value of ${input}`));
-    expect(await page.textContent("h1")).toMatch(/Supply$/);
-    expect(await textOf(page, "Supply", input)).toBe("=1+'Side force'!F7");
+    await expect.poll(() => page.textContent("h1")).toMatch(/Supply$/);
+    await expect.poll(() => textOf(page, "Supply", input)).toBe("=1+'Side force'!F7");
   });
 
   it("that cannot be read says so beside the cell", async () => {
@@ -183,9 +183,9 @@ describe("a formula that is typed", () => {
     await select(page, "Supply", input);
     await typeInto(page, "=1+*");
     await select(page, "Supply", input);
-    expect(await page.textContent(".cell-line .sentence")).toMatch(/cannot be read: check brackets/);
+    await expect.poll(() => page.textContent(".cell-line .sentence")).toMatch(/cannot be read: check brackets/);
     await page.keyboard.press("Control+z");
-    expect(await said(page)).toMatch(/^Undone/);
+    await expect.poll(() => said(page)).toMatch(/^Undone/);
   });
 
   it("has raised no complaint in the console", () => {

@@ -64,6 +64,6 @@ export async function unharmed(
     expect(page.frames().length, where).toBe(1);
     expect(new URL(page.url()).pathname, where).toBe(address);
     expect([...desk.dialogs, ...desk.complaints, ...desk.strayed], where).toEqual([]);
-    expect(await page.locator("dialog.fault").count(), where).toBe(0);
+    await expect.poll(() => page.locator("dialog.fault").count(), { message: where }).toBe(0);
   };
 }
