@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { select, Workplace, where } from "./desk";
+import { select, typeInto, Workplace, where } from "./desk";
 import { cellAt } from "./worked";
 
 let place: Workplace;
@@ -68,6 +68,24 @@ describe("what feeds a cell and what it feeds", () => {
       (wanted) => document.querySelectorAll(".feed-graph .node.cell").length === wanted,
       count,
     );
+  });
+
+  it("lists them in words only while that list is open, and follows an edit there", async () => {
+    const { page } = await place.desk();
+    const fed = cellAt("Supply", "run", "Cruiser");
+    await select(page, "Supply", fed.cell);
+    const list = page.locator(".working details", { hasText: "as a list" }).first();
+    await list.waitFor();
+    await expect.poll(() => list.locator("li").count()).toBe(0);
+    await list.locator("summary").click();
+    await expect.poll(() => list.locator("li").count()).toBeGreaterThan(0);
+    const before = await list.locator("ul").textContent();
+    await select(page, "Supply", fed.cell);
+    await typeInto(page, String(Number(fed.text) + 7));
+    await select(page, "Supply", fed.cell);
+    await expect.poll(() => list.locator("ul").textContent()).not.toBe(before);
+    await list.locator("summary").click();
+    await expect.poll(() => list.locator("li").count()).toBe(0);
   });
 
   it("crosses pages and stays in the drawing", async () => {

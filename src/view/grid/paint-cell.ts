@@ -1,5 +1,5 @@
 import type { CellMark } from "../cell-marks";
-import type { Look } from "./look";
+import type { Look, Shape } from "./look";
 
 /** What a cell's element shows now, so that it is left alone when nothing changed. */
 const painted = new WeakMap<HTMLElement, string>();
@@ -28,7 +28,10 @@ function gauge(margin: number): HTMLElement {
   return element;
 }
 
-/** A look that is drawn with more than a text. */
+/** Shapes that are drawn with more than a text. */
+const richShapes: ReadonlySet<Shape> = new Set(["holds", "short", "open", "error", "caution", "hold", "key"]);
+const isPlain = (shape: Shape): boolean => !richShapes.has(shape);
+
 function parts(look: Look): HTMLElement[] {
   switch (look.shape) {
     case "holds":
@@ -48,14 +51,25 @@ function parts(look: Look): HTMLElement[] {
   }
 }
 
+/** A cell that shows words alone, as most numbers do, changes its text and keeps its elements. */
+function changeWords(td: HTMLTableCellElement, look: Look): boolean {
+  const element = td.firstElementChild;
+  const words = element?.firstChild;
+  const isAlone = element?.className === "words" && td.childNodes.length === 1 && element.childNodes.length === 1;
+  if (!isAlone || !isPlain(look.shape) || !(words instanceof Text)) return false;
+  words.data = look.text;
+  return true;
+}
+
 /** Draws a cell; the grid has taken the classes away before. */
 export function paintCell(td: HTMLTableCellElement, look: Look, extra = ""): void {
-  td.className = `cell ${look.shape}${look.isRight ? " right" : ""}${look.isSpilled ? " spilled" : ""}${look.isWrapped ? " wrapped" : ""}${extra}`;
+  const classes = `cell ${look.shape}${look.isRight ? " right" : ""}${look.isSpilled ? " spilled" : ""}${look.isWrapped ? " wrapped" : ""}${extra}`;
+  if (td.className !== classes) td.className = classes;
   const shown = `${look.shape}\n${look.text}\n${look.margin ?? ""}`;
   if (painted.get(td) === shown) return;
   painted.set(td, shown);
   if (look.text === "") td.replaceChildren();
-  else td.replaceChildren(...parts(look));
+  else if (!changeWords(td, look)) td.replaceChildren(...parts(look));
 }
 
 /** What a cell says to those who do not see it, and on hovering; after the grid has drawn it. */

@@ -14,6 +14,7 @@ import { isMargin } from "../shown/unit-text";
 import { worthText } from "../shown/value-text";
 import { callSteps } from "./call-steps";
 import { cellLink } from "./cell-link";
+import { whenOpen } from "./when-open";
 
 /** More cells than this are folded away. */
 const mostOpen = 8;
@@ -47,7 +48,7 @@ function cells(
     html`<li>${cellLink(one.page, one.at, name(one), () => go(one.at))} <span class="soft">${worth(live, one)}</span></li>`;
   return html`<details ?open=${!isDrawn && list.length <= mostOpen}>
     <summary>${title} ${counted(list.length, "cell")}${isDrawn ? say`, as a list` : ""}</summary>
-    <ul>${list.map(item)}</ul>
+    <ul ${whenOpen(() => html`${list.map(item)}`)}></ul>
   </details>`;
 }
 

@@ -1,6 +1,6 @@
 import { plainNumberOf } from "../../engine/content";
 import type { LiveNotebook } from "../../notebook/live";
-import { firstOption, isOptionPage, type Page, type Row } from "../../notebook/model";
+import { firstOption, isOptionPage, type Notebook, type Page, type Row } from "../../notebook/model";
 import { rowEntry } from "../../notebook/row-entry";
 import { usualDecimals } from "./number-text";
 import { rowUnits } from "./row-units";
@@ -42,12 +42,31 @@ function typedIn(row: Row): Typed {
   return typed;
 }
 
-/** The same in the row's own unit. */
-function heldDecimals(live: LiveNotebook, page: Page, row: number): number {
+function workOut(live: LiveNotebook, page: Page, row: number): number {
   const typed = typedIn(page.rows[row] ?? []);
   const asked = rowEntry(live.notebook, page, row)?.digits;
   if (asked !== undefined) return Math.max(asked, typed.decimals);
   return typed.isThroughout ? typed.decimals : Math.max(typed.decimals, ofValues(live, page, row));
+}
+
+/** What was worked out for one state of a notebook, by page and row: cells, panels and drawings all ask for it. */
+interface WorkedOut {
+  readonly notebook: Notebook;
+  readonly byPage: Map<Page, Map<number, number>>;
+}
+const workedOut = new WeakMap<LiveNotebook, WorkedOut>();
+
+/** The same in the row's own unit. */
+function heldDecimals(live: LiveNotebook, page: Page, row: number): number {
+  const { notebook } = live;
+  const before = workedOut.get(live);
+  const { byPage } = before?.notebook === notebook ? before : { byPage: new Map<Page, Map<number, number>>() };
+  if (before?.notebook !== notebook) workedOut.set(live, { notebook, byPage });
+  const byRow = byPage.get(page) ?? new Map<number, number>();
+  byPage.set(page, byRow);
+  const decimals = byRow.get(row) ?? workOut(live, page, row);
+  byRow.set(row, decimals);
+  return decimals;
 }
 
 /**
