@@ -13,6 +13,7 @@ import {
   pageByName,
   type Row,
 } from "./model";
+import { forgetPage } from "./noted-of-page";
 import { functionColumns, isFunctionPage } from "./own/function-page";
 import { Refusal } from "./refusal";
 import { moveAddresses } from "./row-entry";
@@ -65,7 +66,7 @@ export function addPage(notebook: Notebook, name: string, kind: "options" | "fre
   return withPages(notebook, [...notebook.pages, page]);
 }
 
-/** Removes a page; references to it read `#REF!`. @throws Refusal for the last page. */
+/** Removes a page with all that is noted of it; references to it read `#REF!`. @throws Refusal for the last page. */
 export function removePage(notebook: Notebook, id: string): Notebook {
   const page = pageOf(notebook, id);
   if (notebook.pages.length === 1) throw new Refusal(say`The last page cannot be removed.`);
@@ -73,7 +74,7 @@ export function removePage(notebook: Notebook, id: string): Notebook {
     notebook,
     notebook.pages.filter((one) => one.id !== id),
   );
-  return mapFormulas(rest, (formula) => dropPageIn(formula, page.name));
+  return mapFormulas(forgetPage(rest, page.name), (formula) => dropPageIn(formula, page.name));
 }
 
 /** Gives a page another name; references, notes and what is noted of its rows follow. */

@@ -25,3 +25,6 @@ export const tickMark: TemplateResult = html`<svg class="mark" viewBox="0 0 15 1
 
 /** An hourglass: reviewed once, and stale since. */
 export const staleMark: TemplateResult = html`<svg class="mark" viewBox="0 0 15 15" aria-hidden="true"><path d="M3 2H12L3 13H12Z" fill="none" stroke="currentColor" stroke-width="1.6" stroke-linejoin="round" /></svg>`;
+
+/** Three dots: there is more that can be done. */
+export const moreMark: TemplateResult = html`<svg class="mark" viewBox="0 0 15 15" aria-hidden="true" fill="currentColor"><circle cx="2.5" cy="7.5" r="1.4" /><circle cx="7.5" cy="7.5" r="1.4" /><circle cx="12.5" cy="7.5" r="1.4" /></svg>`;

@@ -1,3 +1,4 @@
+import type { Page } from "../notebook/model";
 import { say } from "../words/say";
 import { inBackground } from "./background";
 import type { Desk } from "./desk";
@@ -11,6 +12,7 @@ import type { Remedies } from "./keeping/alarms";
 import type { Keeper } from "./keeping/keeper";
 import { remediesOf } from "./keeping/remedies";
 import type { Offline } from "./offline/offline";
+import { pageMenu, toPageList } from "./panels/page-menu";
 import type { Beside, Side } from "./side";
 
 /** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
@@ -30,6 +32,10 @@ export interface Wishes {
   readonly unfold: (name?: string) => void;
   /** Opens what can be done to the selected cells, at a place on the screen or beside the cell. */
   readonly menu: (x?: number, y?: number) => void;
+  /** Opens what can be done with a page, at a place on the screen. */
+  readonly pageMenu: (page: Page, x: number, y: number) => void;
+  /** Turns to a page and asks whether it may go. */
+  readonly removePage: (page: Page) => void;
   readonly remedies: Remedies;
   readonly notebooks: () => void;
   readonly openNotebook: () => void;
@@ -120,6 +126,8 @@ export function wishesOf(
       ),
     );
   const audit = auditBeside(desk, side, toCells);
+  const removePage = (page: Page) =>
+    inBackground(import("./dialogs/ask-remove-page").then(({ askRemovePage }) => askRemovePage(desk, page)));
   return {
     options,
     studies,
@@ -137,6 +145,15 @@ export function wishesOf(
       const entries = cellMenu(desk, (by) => grid()?.widen(by), options, tick, unfold);
       openMenu(say`Rows and cells`, entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
     },
+    pageMenu: (page, x, y) =>
+      openMenu(
+        say`Page ${page.name}`,
+        pageMenu(desk, page, () => removePage(page)),
+        x,
+        y,
+        toPageList,
+      ),
+    removePage,
     remedies: remediesOf(desk, keeper, offline, { save: saveNotebook, notebooks }),
     notebooks,
     openNotebook: () => inBackground(chooseNotebook(desk)),

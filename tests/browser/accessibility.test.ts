@@ -18,7 +18,9 @@ async function openShipped(page: Page, title: string): Promise<void> {
 }
 
 const pagesShown = (page: Page): Promise<string[]> =>
-  page.$$eval(".pages button", (buttons) => buttons.map((button) => (button as HTMLElement).dataset.page ?? ""));
+  page.$$eval(".pages button[data-page]", (buttons) =>
+    buttons.map((button) => (button as HTMLElement).dataset.page ?? ""),
+  );
 
 describe("the automatic accessibility check, light and dark", () => {
   for (const title of ["Three hulls at Tern Quay", "One hull, three layouts", "Course at Tern Quay"]) {

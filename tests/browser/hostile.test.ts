@@ -19,7 +19,7 @@ afterAll(() => place.close());
 /** Opens a notebook that stands in a file, over the open one. */
 async function take(page: Page, zip: Uint8Array, pages: number): Promise<void> {
   await give(page, "Open …", "</script><img src=x onerror=hurt=1>.zip", zip);
-  await page.waitForFunction((count) => document.querySelectorAll(".pages button").length === count, pages);
+  await page.waitForFunction((count) => document.querySelectorAll(".pages button[data-page]").length === count, pages);
 }
 
 const opened = async (desk: HostileDesk, which: number): Promise<Page> => {
@@ -28,7 +28,7 @@ const opened = async (desk: HostileDesk, which: number): Promise<Page> => {
 };
 
 const turn = async (page: Page, i: number): Promise<void> => {
-  await page.locator(".pages button").nth(i).click();
+  await page.locator(".pages button[data-page]").nth(i).click();
   await page.waitForFunction((n) => document.querySelector("h1 .number")?.textContent === String(n + 1), i);
 };
 
@@ -56,7 +56,9 @@ describe.each(sizes)("at %i × %i a notebook full of hostile texts", { timeout: 
       await turn(page, i);
       await desk.expectWell(`page ${i + 1}`);
     }
-    const shown = await page.$$eval(".pages button", (all) => all.map((one) => (one as HTMLElement).dataset.page));
+    const shown = await page.$$eval(".pages button[data-page]", (all) =>
+      all.map((one) => (one as HTMLElement).dataset.page),
+    );
     expect(shown.slice(3)).toEqual(names);
   });
 
@@ -148,12 +150,12 @@ describe.each(sizes)("at %i × %i a cell of a file", { timeout: 120_000 }, (...s
   it("of 1 MB is refused in one sentence, one of 100,000 letters is shown", async () => {
     const desk = await hostileDesk(place, size);
     const { page } = desk;
-    const before = await page.locator(".pages button").count();
+    const before = await page.locator(".pages button[data-page]").count();
     await give(page, "Open …", "large.zip", fileWith("W".repeat(1_000_000)));
     expect(await heard(page, /large\.zip/)).toMatch(
       /^large\.zip: cells\.csv, row 2, column 1: [^.]+ 1000000 \(allowed 100000\); shorten it\. The open notebook is unchanged\.$/,
     );
-    await expect.poll(() => page.locator(".pages button").count()).toBe(before);
+    await expect.poll(() => page.locator(".pages button[data-page]").count()).toBe(before);
     await desk.expectWell("1 MB");
     for (const text of ["W".repeat(100_000), "word ".repeat(20_000)]) {
       await take(page, fileWith(text), 1);

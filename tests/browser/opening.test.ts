@@ -12,7 +12,7 @@ afterAll(() => place.close());
 
 describe("the page", () => {
   it("opens with the worked notebook, its pages numbered in the order of the job", async () => {
-    const pages = await desk.page.$$eval(".pages button", (buttons) =>
+    const pages = await desk.page.$$eval(".pages button[data-page]", (buttons) =>
       buttons.map((button) => [button.querySelector(".number")?.textContent, (button as HTMLElement).dataset.page]),
     );
     expect(pages).toEqual(worked.pages.map(({ name }, i) => [String(i + 1), name]));

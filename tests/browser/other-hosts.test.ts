@@ -28,8 +28,8 @@ describe("a walk through the whole program", () => {
       return { results: results.sort(), ran: "hurt" in window };
     });
     expect(refused).toEqual({ results: ["connect-src", "img-src", "script-src-elem"], ran: false });
-    const pages = await page.locator(".pages button").count();
-    for (let i = 0; i < pages; i++) await page.locator(".pages button").nth(i).click();
+    const pages = await page.locator(".pages button[data-page]").count();
+    for (let i = 0; i < pages; i++) await page.locator(".pages button[data-page]").nth(i).click();
     for (const name of ["Options", "Units", "Paper", "Functions", "Studies"]) {
       await page.locator(`.tools button:has-text("${name}")`).first().click();
       await page.waitForTimeout(300);

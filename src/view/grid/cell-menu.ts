@@ -38,7 +38,7 @@ export function cellMenu(
         ] as const)),
     { label: say`Repeat first row downwards`, keys: say`Ctrl D`, begins: true, act: () => fillSelection(desk, "down") },
     { label: say`Repeat first column to the right`, keys: say`Ctrl Shift D`, act: () => fillSelection(desk, "right") },
-    { label: say`Empty the cells`, keys: say`Delete`, act: () => clearBlock(desk) },
+    { label: say`Empty the cells`, keys: say`Del`, act: () => clearBlock(desk) },
     ...calledHere(desk).map((name, i): MenuEntry => {
       const entry = { label: say`Unfold ${name} into rows`, act: () => unfold(name) };
       return i === 0 ? { ...entry, keys: say`Ctrl Alt U`, begins: true } : entry;

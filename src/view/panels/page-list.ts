@@ -4,9 +4,10 @@ import type { Page } from "../../notebook/model";
 import { isolated } from "../../words/isolated";
 import { counted, say } from "../../words/say";
 import type { Desk } from "../desk";
-import { cornerMark, openMark, ringMark } from "../marks";
+import { cornerMark, moreMark, openMark, ringMark } from "../marks";
 import { proofsOf } from "../proofs";
 import type { OptionStanding, Standing } from "../standing";
+import type { Wishes } from "../wishes";
 import { listedTick } from "./page-tick";
 
 /** More options than this are summed up in words alone. */
@@ -67,8 +68,18 @@ export function pageList(
   desk: Desk,
   standing: Standing | undefined,
   go: (page: Page, byMouse: boolean) => void,
+  wishes: Pick<Wishes, "pageMenu" | "removePage">,
 ): TemplateResult {
   const { notebook, page: shown } = desk;
+  const menuUnder = (page: Page, event: Event) => {
+    event.preventDefault();
+    const { left, bottom } = (event.currentTarget as HTMLElement).getBoundingClientRect();
+    wishes.pageMenu(page, left + 24, bottom);
+  };
+  const key = (page: Page) => (event: KeyboardEvent) => {
+    if ((event.shiftKey && event.key === "F10") || event.key === "ContextMenu") menuUnder(page, event);
+    if (event.key === "Delete") wishes.removePage(page);
+  };
   return html`<ol class="pages">
     ${notebook.pages.map(
       (page, i) => html`<li>
@@ -78,10 +89,28 @@ export function pageList(
           aria-current=${page.id === shown.id ? "page" : nothing}
           @mousedown=${(event: Event) => event.preventDefault()}
           @click=${(event: MouseEvent) => go(page, event.detail > 0)}
+          @keydown=${key(page)}
+          @contextmenu=${(event: MouseEvent) => {
+            event.preventDefault();
+            wishes.pageMenu(page, event.clientX, event.clientY);
+          }}
         >
           <span class="number">${i + 1}</span>
           <span class="name">${page.name}${pageState(standing?.get(page.id))}${desk.live ? proofState(desk.live, page) : nothing}${listedTick(desk, page.id)}</span>
         </button>
+        ${
+          page.id === shown.id
+            ? html`<button
+                type="button"
+                class="more"
+                aria-haspopup="menu"
+                aria-label=${say`What can be done with page ${page.name}`}
+                title=${say`What can be done with this page`}
+                ?disabled=${!desk.live}
+                @click=${(event: Event) => menuUnder(page, event)}
+              >${moreMark}</button>`
+            : nothing
+        }
       </li>`,
     )}
   </ol>
