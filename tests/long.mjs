@@ -1,6 +1,6 @@
 /*
- * Runs the random tests of the notebook at full length, part after part; takes up to an hour and a half. The tests of
- * `npm test` are a sample of these. Which parts: `npm run long -- history`, `tables`, `damaged`, `unfold`; all when none is named.
+ * Runs the random tests of the notebook for longer than `npm test` does, part after part; takes up to two hours.
+ * Which parts: `npm run long -- history`, `tables`, `damaged`, `unfold`; all when none is named.
  */
 import { spawnSync } from "node:child_process";
 import { join, resolve } from "node:path";
@@ -9,8 +9,8 @@ const top = resolve(import.meta.dirname, "..");
 
 /** @type {Record<string, { file: string, runs: Record<string, string>[] }>} */
 const parts = {
-  tables: { file: "tests/notebook/exchange.test.ts", runs: [{ ATHWART_TABLES: "20000" }] },
-  damaged: { file: "tests/notebook/damaged.test.ts", runs: [{ ATHWART_DAMAGED: "10000" }] },
+  tables: { file: "tests/notebook/exchange.test.ts", runs: [{ ATHWART_TABLES: "200000" }] },
+  damaged: { file: "tests/notebook/damaged.test.ts", runs: [{ ATHWART_DAMAGED: "50000" }] },
   unfold: { file: "tests/notebook/unfold-engine.test.ts", runs: [{ ATHWART_UNFOLD: "10000" }] },
   history: {
     file: "tests/notebook/history.test.ts",

@@ -13,7 +13,7 @@ import { packNotebook, unpackNotebook } from "../../src/notebook/zip";
 import { sample, sampleFiles } from "./sample";
 
 /** How many damaged inputs there are of each kind; more on demand. */
-const inputs = Number(process.env.ATHWART_DAMAGED ?? 1700);
+const inputs = Number(process.env.ATHWART_DAMAGED ?? 5000);
 
 /** What happens to bytes on bad disks, in bad programs and in bad hands. */
 const injury = fc.record({

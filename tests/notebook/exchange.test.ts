@@ -8,7 +8,7 @@ import { encodings, readTable, separators } from "../../src/notebook/table-in";
 import { exportRows, printTable, type TableForm } from "../../src/notebook/table-out";
 
 /** How many tables go through; more on demand. */
-const tables = Number(process.env.ATHWART_TABLES ?? 1000);
+const tables = Number(process.env.ATHWART_TABLES ?? 20_000);
 
 const digits = fc.stringMatching(/^[+-]?\d{1,6}([.,]\d{0,4})?(e-?\d)?$/);
 const numbers = fc.oneof(

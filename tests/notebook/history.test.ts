@@ -5,68 +5,14 @@ import { Engine } from "../../src/engine/engine";
 import { sameValue } from "../../src/engine/value";
 import { readNotebook, writeNotebook } from "../../src/notebook/files";
 import { History } from "../../src/notebook/history";
-import { type Entry, Replay, stepEntry } from "../../src/notebook/keeping/journal";
-import { notebookOf, snapshotOf } from "../../src/notebook/keeping/snapshot";
-import { type Change, LiveNotebook } from "../../src/notebook/live";
-import type { Notebook } from "../../src/notebook/model";
-import { Refusal } from "../../src/notebook/refusal";
-import { anyKind, type Deed, deed, edit } from "./keeping/deeds";
+import { LiveNotebook } from "../../src/notebook/live";
+import { anyKind, deed, edit } from "./keeping/deeds";
+import { carryOut, filesOf, Work } from "./keeping/work";
 import { sample } from "./sample";
 
 /** So many sequences, from this seed on; more of them on demand (DEVELOPERS.md has the figures of the long run). */
-const sequences = Number(process.env.ATHWART_HISTORIES ?? 8);
+const sequences = Number(process.env.ATHWART_HISTORIES ?? 24);
 const seed = Number(process.env.ATHWART_SEED ?? 7);
-
-const printed = new WeakMap<Notebook, string>();
-function filesOf(notebook: Notebook): string {
-  const files = printed.get(notebook) ?? JSON.stringify([...writeNotebook(notebook)]);
-  printed.set(notebook, files);
-  return files;
-}
-
-/** What the database gives back of what it is given: a copy of plain data, with nothing shared. */
-const stored = <T>(data: T): T => structuredClone(data);
-
-/** An open notebook with its journal, as the program has it, without a browser. */
-class Work {
-  live = this.listen(new LiveNotebook(sample()));
-  readonly base = stored(snapshotOf(this.live.notebook));
-  readonly entries: Entry[] = [];
-  private readonly replay = new Replay(notebookOf(this.base));
-  private last = this.live.notebook;
-  /** Whether the last step was written into the running engine, which could go wrong where a new one cannot. */
-  wasWritten = false;
-
-  private listen(live: LiveNotebook): LiveNotebook {
-    live.subscribe((change) => this.note(change));
-    return live;
-  }
-
-  private note({ way, label, at, structure }: Change): void {
-    this.wasWritten = !structure;
-    const seq = this.entries.length + 1;
-    const after = this.live.notebook;
-    const entry: Entry =
-      way === "step" ? stepEntry(seq, seq, { label, before: this.last, after, at }) : { seq, when: seq, label, way };
-    this.last = after;
-    this.entries.push(stored(entry));
-    this.replay.follow(this.entries.at(-1) as Entry);
-  }
-
-  /** The notebook as the journal leads to it. */
-  get replayed(): Notebook {
-    return this.replay.notebook;
-  }
-
-  /** Closes the program and opens it again: everything comes from the journal. */
-  reload(): void {
-    const read = new Replay(notebookOf(this.base));
-    for (const entry of this.entries) read.follow(entry);
-    this.live.close();
-    this.live = this.listen(new LiveNotebook(read.notebook, read.history));
-    this.last = read.notebook;
-  }
-}
 
 /** Every cell that holds a formula must be one in the engine, and no other. */
 function compareTexts(live: LiveNotebook): void {
@@ -104,29 +50,6 @@ function compareWithFiles(live: LiveNotebook): void {
   });
   engine.dispose();
   expect(differences).toEqual([]);
-}
-
-/** Does one thing, and says what the files must be after it by an oracle that only copies. */
-function carryOut(work: Work, one: Deed, oracle: { past: string[]; now: number }): void {
-  if (one.kind === "reload") {
-    work.reload();
-  } else if (one.kind === "undo") {
-    expect(work.live.undo() !== undefined).toBe(oracle.now > 0);
-    oracle.now = Math.max(0, oracle.now - 1);
-  } else if (one.kind === "redo") {
-    expect(work.live.redo() !== undefined).toBe(oracle.now < oracle.past.length - 1);
-    oracle.now = Math.min(oracle.past.length - 1, oracle.now + 1);
-  } else {
-    try {
-      if (work.live.apply(one.kind, (notebook) => edit(notebook, one))) {
-        oracle.past = [...oracle.past.slice(0, oracle.now + 1), filesOf(work.live.notebook)];
-        oracle.now = oracle.past.length - 1;
-      }
-    } catch (cause) {
-      if (!(cause instanceof Refusal)) throw cause;
-      expect(cause.message).toMatch(/^[A-Z"].{10,}\.$|@$/s);
-    }
-  }
 }
 
 describe("one history for the whole notebook", () => {
