@@ -1,10 +1,12 @@
 import type { Page } from "../notebook/model";
 import { say } from "../words/say";
+import { auditBeside } from "./audit-beside";
 import { inBackground } from "./background";
 import type { Desk } from "./desk";
 import { calledHere } from "./edits/called-here";
-import type { Disk } from "./files/disk";
+import { exportPage } from "./files/hand-out-page";
 import { chooseNotebook, chooseTable } from "./files/incoming";
+import { saving } from "./files/saving";
 import { cellMenu } from "./grid/cell-menu";
 import type { Grid } from "./grid/grid";
 import { openMenu } from "./grid/menu";
@@ -13,7 +15,7 @@ import type { Keeper } from "./keeping/keeper";
 import { remediesOf } from "./keeping/remedies";
 import type { Offline } from "./offline/offline";
 import { pageMenu, toPageList } from "./panels/page-menu";
-import type { Beside, Side } from "./side";
+import type { Side } from "./side";
 
 /** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
 export interface Wishes {
@@ -46,58 +48,6 @@ export interface Wishes {
   readonly exportFor: () => void;
   /** Puts the keyboard into the cells. */
   readonly toCells: () => void;
-}
-
-async function exportPage(desk: Desk, what: "typed" | "values"): Promise<void> {
-  const [{ exportTyped, exportValues }, { handOut }] = await Promise.all([
-    import("./files/export-page"),
-    import("./files/hand-out"),
-  ]);
-  const { page, live } = desk;
-  if (!live) return;
-  const name = what === "typed" ? page.file : page.file.replace(/\.csv$/i, "-values.csv");
-  handOut(name, what === "typed" ? exportTyped(page) : exportValues(live, page), "text/csv;charset=utf-8");
-  desk.say(say`${page.name} exported as ${name}.`);
-}
-
-/**
- * Findings and ticks, brought in when they are first asked for, or when the notebook holds ticks to show in the cells.
- *
- * @returns what puts them beside the cells, or takes them away.
- */
-function auditBeside(desk: Desk, side: Side, toCells: () => void): () => void {
-  let panel: Promise<Beside> | undefined;
-  const close = () => {
-    side.put(undefined);
-    document.querySelector<HTMLElement>(".tools button[aria-pressed]")?.focus();
-  };
-  const load = () => {
-    panel ??= import("./audit/audit-panel").then(
-      ({ AuditPanel }) => new AuditPanel(desk, () => side.update(), toCells, close),
-    );
-    return panel;
-  };
-  desk.subscribe(({ kind }) => {
-    if (kind !== "notice" && kind !== "selection" && !panel && desk.live && desk.notebook.about.reviews) {
-      inBackground(load());
-    }
-  });
-  return () => inBackground(load().then((one) => side.put(side.shown === one ? undefined : one)));
-}
-
-/** Saving to where the notebook belongs on the disk, or as a download where it has no place there. */
-function saving(desk: Desk): { readonly save: () => void; readonly load: () => Promise<Disk> } {
-  let disk: Promise<Disk> | undefined;
-  const load = () => {
-    disk ??= import("./files/disk").then((found) => new found.Disk(desk));
-    return disk;
-  };
-  const save = async () => {
-    const place = await disk;
-    if (place?.target !== undefined) await place.saveAgain();
-    else (await import("./files/notebook-file")).saveNotebook(desk);
-  };
-  return { save: () => inBackground(save()), load };
 }
 
 /** @param grid answers undefined until it is loaded. */
