@@ -2,27 +2,46 @@ import { isFormula } from "../engine/content";
 import { listed } from "../words/isolated";
 import { say } from "../words/say";
 import { optionColumn } from "./edit-options";
-import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, pageByName } from "./model";
+import {
+  firstOption,
+  isOptionPage,
+  lead,
+  type Notebook,
+  type Page,
+  type Position,
+  pageByName,
+  type Row,
+} from "./model";
 import { Refusal } from "./refusal";
 
-export type RowKind = "header" | "heading" | "input" | "result" | "check" | "note" | "empty";
+export type RowKind = "header" | "heading" | "input" | "result" | "check" | "empty";
 
 /** Unit that marks a check row. */
 const marginUnit = "margin";
 
-/**
- * What a row of an option page is: a row with only its first cell is a heading, a `margin` row is a check, any
- * formula makes a result, anything typed an input. Rows without a unit hold text and are notes unless calculated.
- */
-export function rowKind(page: Page, row: number): RowKind {
-  if (row === 0) return "header";
-  const cells = page.rows[row] ?? [];
+function kindOf(cells: Row): RowKind {
   const options = cells.slice(firstOption);
   if (cells.every((text) => text === "")) return "empty";
   if (cells.slice(1).every((text) => text === "")) return "heading";
   if (cells[lead.unit] === marginUnit) return "check";
   if (options.some(isFormula)) return "result";
   return "input";
+}
+
+/** Rows are never changed in place, and everything asks for their kinds again and again. */
+const kinds = new WeakMap<Row, RowKind>();
+
+/**
+ * What a row of an option page is: a row with only its first cell is a heading, a `margin` row is a check, any
+ * formula makes a result, anything typed an input.
+ */
+export function rowKind(page: Page, row: number): RowKind {
+  if (row === 0) return "header";
+  const cells = page.rows[row];
+  if (!cells) return "empty";
+  const kind = kinds.get(cells) ?? kindOf(cells);
+  kinds.set(cells, kind);
+  return kind;
 }
 
 /** Line of the row that has a key on a page, or -1. */
