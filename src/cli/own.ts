@@ -20,8 +20,8 @@ export interface OwnWishes {
   readonly write: string | undefined;
 }
 
-function line({ name, page, row, definition, mistake }: OwnFunction): string {
-  if (mistake || !definition) return mistake ? mistakeSentence(page, mistake) : say`${page}, row ${row + 1}: ${name}`;
+function line({ name, page, row, definition, mistakes }: OwnFunction): string {
+  if (!definition) return mistakes.map((mistake) => mistakeSentence(page, mistake)).join("\n");
   const examples = definition.examples.map((example) => {
     const { result, refusal } = explainCall(definition, inOrder(definition, example.given));
     const isNear =

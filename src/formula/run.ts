@@ -1,5 +1,6 @@
 import { say } from "../words/say";
 import type { Arithmetic, Comparison, Expression, MathName } from "./expression";
+import { UnknownName } from "./unknown-name";
 import type { Value } from "./value";
 
 /** Values by position: arguments, constants, symbols in order. */
@@ -62,7 +63,7 @@ export function runnable(expression: Expression, places: Places): Run {
     case "name": {
       if (expression.name === "pi") return () => Math.PI;
       const place = places.get(expression.name);
-      if (place === undefined) throw new Error(say`${expression.name} is not defined before its use`);
+      if (place === undefined) throw new UnknownName(expression.name);
       return (s) => s[place] as number;
     }
     case "minus": {
@@ -100,7 +101,7 @@ export function testable(expression: Expression, places: Places): Test {
     }
     case "name": {
       const place = places.get(expression.name);
-      if (place === undefined) throw new Error(say`${expression.name} is not defined before its use`);
+      if (place === undefined) throw new UnknownName(expression.name);
       return (s) => s[place] === true;
     }
     default:

@@ -1,6 +1,7 @@
 import { say } from "../words/say";
 import { readExpression } from "./read";
 import { type Run, runnable, type Slots, type Test, testable } from "./run";
+import { UnknownName } from "./unknown-name";
 
 /** Names and their slots while a definition is read, in the order in which they come to exist. */
 export class Scope {
@@ -17,7 +18,7 @@ export class Scope {
   /** The slot of a name. @throws Error when it is not defined yet. */
   at(name: string): number {
     const place = this.places.get(name);
-    if (place === undefined) throw new Error(say`${name} is not defined before its use`);
+    if (place === undefined) throw new UnknownName(name);
     return place;
   }
 

@@ -18,9 +18,15 @@ interface Said {
   readonly message: string;
 }
 
-function saidOf({ name: fn, row, definition, mistake, exampleRows, withoutSource }: OwnFunction): Said[] {
-  if (mistake) return [{ severity: "error", row: mistake.row, column: part.part, message: mistake.sentence }];
-  if (!definition) return [];
+function saidOf({ name: fn, row, definition, mistakes, exampleRows, withoutSource }: OwnFunction): Said[] {
+  if (!definition) {
+    return mistakes.map(({ row: line, sentence }) => ({
+      severity: "error",
+      row: line,
+      column: part.part,
+      message: sentence,
+    }));
+  }
   const failing = definition.examples.flatMap((example, i): Said[] => {
     const why = whyItFails(definition, example);
     const line = exampleRows[i] ?? row;

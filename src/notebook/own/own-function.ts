@@ -16,7 +16,8 @@ export interface OwnFunction {
   readonly row: number;
   /** Undefined where a mistake keeps it from being used. */
   readonly definition: AnyDefinition | undefined;
-  readonly mistake: OwnMistake | undefined;
+  /** One a row at most, in the order of the rows; none that only follows from another. */
+  readonly mistakes: readonly OwnMistake[];
   /** Lines of the examples, in the order of the definition's. */
   readonly exampleRows: readonly number[];
   /** Lines that should name a source and do not. */

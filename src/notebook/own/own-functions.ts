@@ -41,10 +41,12 @@ function functionsOn(page: Page): readonly OwnFunction[] {
             page: page.name,
             row: stray,
             definition: undefined,
-            mistake: {
-              row: stray,
-              sentence: say`this row belongs to no function; begin with a row whose Part is function`,
-            },
+            mistakes: [
+              {
+                row: stray,
+                sentence: say`this row belongs to no function; begin with a row whose Part is function`,
+              },
+            ],
             exampleRows: [],
             withoutSource: [],
           },
@@ -64,7 +66,8 @@ function withoutTwins(all: readonly OwnFunction[]): OwnFunction[] {
       return one;
     }
     const sentence = say`${one.name} is defined in row ${twin.row + 1} of ${twin.page} already; give one of them another name`;
-    return { ...one, definition: undefined, mistake: { row: one.row, sentence } };
+    const others = one.mistakes.filter(({ row }) => row !== one.row);
+    return { ...one, definition: undefined, mistakes: [{ row: one.row, sentence }, ...others] };
   });
 }
 
@@ -98,7 +101,12 @@ export function finderOf(notebook: Pick<Notebook, "pages">): FindFunction {
 /** What the engine needs to know of them: those with a mistake answer with its sentence. */
 export function ownCalls(notebook: Pick<Notebook, "pages">): readonly OwnCall[] {
   const calls = new Map<string, OwnCall>();
-  for (const { name, page, definition, mistake } of ownFunctions(notebook)) {
+  for (const {
+    name,
+    page,
+    definition,
+    mistakes: [mistake],
+  } of ownFunctions(notebook)) {
     if (calls.has(name) || whyNotNamed(name)) continue;
     calls.set(
       name,

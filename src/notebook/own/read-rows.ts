@@ -5,6 +5,7 @@ import { mathArity } from "../../formula/expression";
 import { Scope } from "../../formula/scope";
 import type { Source } from "../../formula/source";
 import { prepareStep, type Step } from "../../formula/steps";
+import { UnknownName } from "../../formula/unknown-name";
 import { isUnitText, type UnitText } from "../../units/names";
 import { say } from "../../words/say";
 import type { Row } from "../model";
@@ -37,12 +38,15 @@ const numbersByName = new Set(["Infinity", "NaN", "undefined"]);
 /** A name that a formula can use. */
 function nameOf(row: Row, what: string): string {
   const name = row[part.name] ?? "";
-  if (!/^[A-Za-z][A-Za-z0-9_]*$/.test(name)) {
-    refuse(say`${what} "${name}": a name is letters, digits and _, and begins with a letter`);
-  }
-  if (reserved.has(name) || numbersByName.has(name) || name in {})
-    refuse(say`${what} ${name}: this word means something else in a formula; take another`);
+  const why = whyNoName(name);
+  if (why === "letters") refuse(say`${what} "${name}": a name is letters, digits and _, and begins with a letter`);
+  if (why === "taken") refuse(say`${what} ${name}: this word means something else in a formula; take another`);
   return name;
+}
+
+function whyNoName(name: string): "letters" | "taken" | undefined {
+  if (!/^[A-Za-z][A-Za-z0-9_]*$/.test(name)) return "letters";
+  return reserved.has(name) || numbersByName.has(name) || name in {} ? "taken" : undefined;
 }
 
 function unitOf(row: Row, what: string): UnitText | "any" {
@@ -151,19 +155,31 @@ export function readStep(row: Row, find: FindFunction): Step {
 /** Holds each step against the names before it; a mistake is told with the step that makes it. */
 export class StepCheck {
   private readonly scope = new Scope();
+  private isBlind = false;
 
   name(name: string, what: string): void {
     this.run(what, () => this.scope.add(name));
   }
 
+  /**
+   * Takes the name of a row with a mistake as known, so that the rows which use it are not blamed for that. Where the
+   * name itself is the mistake it is not known which was meant: from then on names that are not known are let pass.
+   */
+  excuse(name: string): void {
+    if (whyNoName(name) || this.scope.has(name)) this.isBlind = true;
+    else this.scope.add(name);
+  }
+
   step(step: Step): void {
     this.run("symbol" in step ? `step ${step.symbol}` : say`condition`, () => prepareStep(step, this.scope));
+    if ("symbol" in step && !this.scope.has(step.symbol)) this.scope.add(step.symbol);
   }
 
   private run(what: string, act: () => unknown): void {
     try {
       act();
     } catch (cause) {
+      if (this.isBlind && cause instanceof UnknownName) return;
       refuse(`${what}: ${cause instanceof Error ? cause.message : String(cause)}`);
     }
   }

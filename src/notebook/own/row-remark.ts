@@ -17,8 +17,10 @@ const known = new WeakMap<Notebook["pages"], Remarks>();
 
 const place = (page: string, row: number): string => `${page}\n${row}`;
 
-function remarksOf({ page, definition, mistake, exampleRows }: OwnFunction): (readonly [string, RowRemark])[] {
-  if (mistake) return [[place(page, mistake.row), { kind: "mistake", sentence: mistake.sentence }]];
+function remarksOf({ page, definition, mistakes, exampleRows }: OwnFunction): (readonly [string, RowRemark])[] {
+  if (mistakes.length > 0) {
+    return mistakes.map(({ row, sentence }) => [place(page, row), { kind: "mistake", sentence }] as const);
+  }
   return (definition?.examples ?? []).map((example, i) => {
     const why = definition && whyItFails(definition, example);
     const remark: RowRemark = why

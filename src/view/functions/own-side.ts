@@ -24,7 +24,7 @@ export function ownSide(desk: Desk, page: Page, toCells: () => void): TemplateRe
     return html`<h2>${say`Function`}</h2>
       <p>${say`No row begins a function yet. Choose function in the column Part, write its name beside it, as in YARD.DROP, and in the column Why what it gives.`}</p>`;
   }
-  const { name, definition, mistake } = own;
+  const { name, definition, mistakes } = own;
   const to = (row: number) => (event: Event) => {
     event.preventDefault();
     desk.select(one({ row, column: desk.block.from.column }), page.id);
@@ -32,9 +32,12 @@ export function ownSide(desk: Desk, page: Page, toCells: () => void): TemplateRe
   };
   return html`<h2>${say`Function`} <em>${name}</em></h2>
     ${
-      mistake
-        ? html`<p class="own-mistake" role="status"><span class="short">${cornerMark}</span> <a href="#" @click=${to(mistake.row)}>${say`Row ${mistake.row + 1}`}</a>: ${mistake.sentence}.</p>
-          <p class="soft">${say`Until it is mended, cells that call the function say so. Everything else calculates.`}</p>`
+      mistakes.length > 0
+        ? html`<div role="status">${mistakes.map(
+            ({ row, sentence }) =>
+              html`<p class="own-mistake"><span class="short">${cornerMark}</span> <a href="#" @click=${to(row)}>${say`Row ${row + 1}`}</a>: ${sentence}.</p>`,
+          )}</div>
+          <p class="soft">${mistakes.length > 1 ? say`Until they are mended, cells that call the function say so. Everything else calculates.` : say`Until it is mended, cells that call the function say so. Everything else calculates.`}</p>`
         : nothing
     }
     ${definition ? html`<div class="own-function">${functionPage(definition, "", undefined, undefined, "own-function-title")}</div>` : nothing}`;

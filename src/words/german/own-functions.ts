@@ -106,6 +106,8 @@ export const ownFunctions: Catalogue = {
   "No row begins a function yet. Choose function in the column Part, write its name beside it, as in YARD.DROP, and in the column Why what it gives.":
     "Noch beginnt keine Zeile eine Funktion. Wählen Sie in der Spalte Teil das Wort function, schreiben Sie daneben den Namen, wie YARD.DROP, und in die Spalte Warum, was sie ergibt.",
   "Row {0}": "Zeile {0}",
+  "Until they are mended, cells that call the function say so. Everything else calculates.":
+    "Bis sie behoben sind, sagen es die Zellen, die die Funktion aufrufen. Alles andere rechnet.",
   "Until it is mended, cells that call the function say so. Everything else calculates.":
     "Bis er behoben ist, sagen es die Zellen, die die Funktion aufrufen. Alles andere rechnet.",
 };

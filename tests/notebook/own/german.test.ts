@@ -47,8 +47,8 @@ describe("in German", () => {
 
   it.each(mistakes)("row %i, column %i: %s", (row, column, text, sentence) => {
     const [own] = ownFunctions(changed(row, column, text).notebook);
-    expect(own?.mistake?.row).toBe(row);
-    expect(own?.mistake?.sentence.startsWith(sentence), own?.mistake?.sentence).toBe(true);
+    expect(own?.mistakes[0]?.row).toBe(row);
+    expect(own?.mistakes[0]?.sentence.startsWith(sentence), own?.mistakes[0]?.sentence).toBe(true);
   });
 
   it("says a mistake with page and row in the cell that calls the function", () => {
@@ -65,7 +65,7 @@ describe("in German", () => {
       sample(),
     );
     const own = ownFunctions(copied);
-    expect(own.flatMap(({ mistake }) => mistake ?? [])).toEqual([]);
+    expect(own.flatMap(({ mistakes }) => mistakes[0] ?? [])).toEqual([]);
     expect(
       own.map(({ definition }) => definition?.sources.map(({ evidence }) => evidence === "common practice")),
     ).toEqual(catalogue.map(({ sources }) => sources.map(({ evidence }) => evidence === "common practice")));

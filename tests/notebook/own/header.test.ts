@@ -56,7 +56,7 @@ describe("the first row of a function page", () => {
     expect(() => live.apply("edit", edit)).toThrow(sentence);
     expect(live.notebook).toBe(begun);
     expect(live.steps.undo).toBeUndefined();
-    expect(ownFunctions(live.notebook).map(({ name, mistake }) => [name, mistake])).toEqual([["YARD.CUT", undefined]]);
+    expect(ownFunctions(live.notebook).map(({ name, mistakes }) => [name, mistakes])).toEqual([["YARD.CUT", []]]);
     live.close();
   });
 
@@ -85,7 +85,7 @@ describe("a function page from a file", () => {
   it("is taken in with a mistake in a row, says it with its row where the function is called, and goes by undo", () => {
     const live = new LiveNotebook(begun);
     live.apply("import", (now) => replacePage(now, page.id, parsePage("own.csv", text)));
-    expect(ownFunctions(live.notebook)[0]?.mistake?.sentence).toBe("step L: los is not defined before its use");
+    expect(ownFunctions(live.notebook)[0]?.mistakes[0]?.sentence).toBe("step L: los is not defined before its use");
     expect(live.calculate("=YARD.CUT(10)")[0]?.[0]).toMatchObject({
       kind: "error",
       sentence: "Own functions, row 6: step L: los is not defined before its use",

@@ -254,8 +254,8 @@ describe("a mistake in a function page is one sentence with its row", () => {
     ["A1.B2(", "cannot be a function's name"],
   ])("a name that cannot be taken: %s", (name, sentence) => {
     const [one] = ownFunctions(notebook(cut.replace("YARD.CUT", name)));
-    expect(one?.mistake).toMatchObject({ row: 1 });
-    expect(one?.mistake?.sentence).toContain(sentence);
+    expect(one?.mistakes).toMatchObject([{ row: 1 }]);
+    expect(one?.mistakes[0]?.sentence).toContain(sentence);
     // What is shipped stays what it is.
     expect(shown(cut.replace("YARD.CUT", "CONDUCTOR.DROP"), "CONDUCTOR.DROP(300,10,50)")).toMatchObject({
       kind: "number",
@@ -264,11 +264,75 @@ describe("a mistake in a function page is one sentence with its row", () => {
 
   it("two functions of one name, and rows before the first", () => {
     const twice = ownFunctions(notebook(`${cut}\n${cut}`));
-    expect(twice.map(({ mistake }) => mistake?.sentence)).toEqual([
+    expect(twice.map(({ mistakes }) => mistakes[0]?.sentence)).toEqual([
       undefined,
       "YARD.CUT is defined in row 2 of Own functions already; give one of them another name",
     ]);
-    expect(ownFunctions(notebook(`step,a,1,1,,x,\n${cut}`)).map(({ mistake }) => mistake?.row)).toEqual([1, undefined]);
+    expect(ownFunctions(notebook(`step,a,1,1,,x,\n${cut}`)).map(({ mistakes }) => mistakes[0]?.row)).toEqual([
+      1,
+      undefined,
+    ]);
+  });
+});
+
+describe("several mistakes in one function", () => {
+  const mistakes = (...changes: readonly (readonly [from: string, to: string])[]) => {
+    const rows = changes.reduce((text, [from, to]) => {
+      expect(text).toContain(from);
+      return text.replace(from, to);
+    }, cut);
+    return (ownFunctions(notebook(rows))[0]?.mistakes ?? []).map(({ row, sentence }) => `${row + 1} ${sentence}`);
+  };
+
+  it("are told in their own rows, those that stand for themselves", () => {
+    const rows = notebook(cut.replace("0 to 100", "between").replace("length * factor,m", "length * factr,m"));
+    const live = new LiveNotebook(rows);
+    const page = rows.pages[1];
+    if (!page) throw new Error("no page");
+    expect([2, 6].map((row) => live.ownRemark(page, row)?.sentence)).toEqual([
+      expect.stringContaining('limits "between" cannot be read'),
+      "step L: factr is not defined before its use",
+    ]);
+    // A cell that calls it says the first; the audit has both.
+    expect(value(live, "E3")).toMatchObject({ sentence: expect.stringMatching(/^Own functions, row 3: /) });
+    const found = auditNotebook(live).open.filter(({ rule }) => rule === "own-function");
+    expect(found.map(({ cell }) => cell)).toEqual(["A3", "A7"]);
+    live.close();
+  });
+
+  it.each([
+    ["a step that uses a step with a mistake", [["whole + loss", "whole + los"]], ["6 step factor: los"]],
+    ["names behind one that cannot be read", [["argument,loss", "argument,my loss"]], ['4 argument "my loss"']],
+    [
+      "an example behind an argument that cannot be read",
+      [
+        ["0 to 1,", "0 upto 1,"],
+        ["10, 0.1", "10, 0.1, 3"],
+      ],
+      ["4 argument loss"],
+    ],
+    ["no result where the part of a row is not known", [["result,L", "reslt,L"]], ['7 "reslt" is no part']],
+    [
+      "no result where the result has a mistake",
+      [["length * factor,m", "length * factor,"]],
+      ["7 result L: the unit is missing"],
+    ],
+  ] as const)("leaves out what only follows: %s", (_, changes, told) => {
+    expect(mistakes(...changes)).toEqual(told.map((start) => expect.stringContaining(start)));
+  });
+
+  it("tells two unknown names, a name and a unit, and a missing title with them", () => {
+    expect(
+      mistakes(
+        ["whole + loss", "whol + loss"],
+        ["length * factor,m", "length * factor,metre"],
+        ["length to buy,common", ",common"],
+      ),
+    ).toEqual([
+      expect.stringContaining("2 YARD.CUT: say in the column Why"),
+      expect.stringContaining("6 step factor: whol is not defined"),
+      expect.stringContaining('7 result L: unit "metre" is not known'),
+    ]);
   });
 });
 
@@ -309,7 +373,7 @@ describe("writing one down", () => {
     const before = live.notebook;
     live.apply("copy", (now) => copyFunction(now, drop, "YARD.DROP").notebook);
     const [own] = ownFunctions(live.notebook);
-    expect(own).toMatchObject({ name: "YARD.DROP", page: "Own functions", row: 1, mistake: undefined });
+    expect(own).toMatchObject({ name: "YARD.DROP", page: "Own functions", row: 1, mistakes: [] });
     expect(live.calculate("=YARD.DROP(300,10,50)-CONDUCTOR.DROP(300,10,50)")).toEqual([[{ kind: "number", value: 0 }]]);
     const rows = pageByName(live.notebook, "Own functions")?.rows ?? [];
     const line = rows.findIndex(([part]) => part === "result");
@@ -326,9 +390,9 @@ describe("writing one down", () => {
 
   it("begins one that calculates and agrees with its example, below those that are there", () => {
     const two = beginFunction(beginFunction(sample(), "YARD.ONE").notebook, "YARD.TWO").notebook;
-    expect(ownFunctions(two).map(({ name, mistake }) => [name, mistake])).toEqual([
-      ["YARD.ONE", undefined],
-      ["YARD.TWO", undefined],
+    expect(ownFunctions(two).map(({ name, mistakes }) => [name, mistakes])).toEqual([
+      ["YARD.ONE", []],
+      ["YARD.TWO", []],
     ]);
     const live = new LiveNotebook(two);
     expect(auditNotebook(live).open.filter(({ rule }) => rule === "own-function")).toEqual([]);
