@@ -122,6 +122,20 @@ it("changes a function by keyboard alone: parts and names from lists, mistakes a
     .toContain("step L: los is not defined before its use.");
   expect(await findings(page)).toEqual([]);
 
+  // The audit marks the row; its sentence is said once all the same.
+  await page.getByRole("button", { name: "Audit", exact: true }).click();
+  await page.waitForSelector("#cells .error-finding");
+  const line = `.cell-line:has-text("los is not defined")`;
+  const timesSaid = (text: string | null) => text?.split("los is not defined before its use").length ?? 0;
+  expect(timesSaid(await page.textContent(line)) - 1).toBe(1);
+  expect(
+    timesSaid(
+      await page.getAttribute("#cells .ht_clone_inline_start td.error-finding, #cells td.error-finding", "title"),
+    ) - 1,
+  ).toBe(1);
+  await page.getByRole("button", { name: "Audit", exact: true }).click();
+  await page.waitForSelector("#cells .error-finding", { state: "detached" });
+
   await select(page, "Own functions", `C${step}`);
   await typeInto(page, "length * (1 + 2 * loss)");
   await page.waitForFunction(() => document.querySelector(".own-function .steps")?.textContent?.includes("2"));

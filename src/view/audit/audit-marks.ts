@@ -6,7 +6,7 @@ import { rowOfKey } from "../../notebook/rows";
 import { type CellMark, type Marks, markKey, pageKey } from "../cell-marks";
 import type { Desk } from "../desk";
 import { severityWords } from "./finding-list";
-import { findingWords } from "./finding-words";
+import { findingWords, saidByRow } from "./finding-words";
 import { type FindingGroup, positionOf } from "./standing-findings";
 import { tickWords } from "./ticks";
 
@@ -23,12 +23,13 @@ export function findingMarks(desk: Pick<Desk, "notebook" | "live">, groups: read
       if (!at) continue;
       const key = markKey(at.page, at.row, at.column);
       const known = marks.get(key);
-      const own = `${severityWords(finding.severity)}: ${findingWords(desk, finding)}`;
+      // A row that says its mistake itself is marked, and says it once.
+      const own = saidByRow(desk, finding) ? "" : `${severityWords(finding.severity)}: ${findingWords(desk, finding)}`;
       const severity = known && weight[known.severity] > weight[finding.severity] ? known.severity : finding.severity;
       marks.set(key, {
         severity,
         kind: `finding ${severity}-finding`,
-        words: known ? `${known.words}\n${own}` : own,
+        words: [known?.words, own].filter(Boolean).join("\n"),
       });
     }
   }

@@ -113,7 +113,7 @@ export class CellLine {
   /** What the marks over the cell and its row say. */
   private laid(page: Page, { row, column }: Cell): TemplateResult | typeof nothing {
     const { marks } = this.desk;
-    const words = [...marks.at(page.id, row, column), ...marks.at(page.id, row)].map((mark) => mark.words);
+    const words = [...marks.at(page.id, row, column), ...marks.at(page.id, row)].flatMap((mark) => mark.words || []);
     return words.length > 0
       ? html` <span class="laid">${capital(words.join("; ").replaceAll("\n", "; "))}.</span>`
       : nothing;
