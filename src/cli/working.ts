@@ -28,11 +28,18 @@ function sourceLines(explanation: Explanation): string[] {
   return [...new Set(all.flatMap((one) => (one ? [one.line] : [])))].map((line) => say`source: ${line}`);
 }
 
-function explanationText(explanation: Explanation): string {
+/** Why nothing comes out; in a branch that is not taken nothing has to. */
+function refusedLines(refusal: string | undefined, used: boolean): string[] {
+  if (!refusal) return [];
+  return [used ? say`refused: ${refusal}` : say`not worked out: this branch is not taken`];
+}
+
+function explanationText(explanation: Explanation, used: boolean): string {
   const args = explanation.arguments.map(({ words, value, given, unit, about, by, allowed, refusal }) => [
     words,
     refusal === undefined ? `${shown(value)}${unitWord(unit)}` : shown(given),
-    refusal ?? say`${about}; ${by === "default" ? say`by default` : say`given`}, allowed ${allowed}`,
+    (used ? refusal : refusal && refusedLines(refusal, used)[0]) ??
+      say`${about}; ${by === "default" ? say`by default` : say`given`}, allowed ${allowed}`,
   ]);
   const constants = explanation.constants.map(({ words, value, unit, about, source }) => [
     words,
@@ -47,7 +54,7 @@ function explanationText(explanation: Explanation): string {
         ? [indented(`${numbers.text}${value === undefined ? "" : ` = ${shown(value)}${unitWord(unit)}`}`, 2)]
         : []),
       ...(words ? [indented(words, 2)] : []),
-      ...(refusal ? [indented(say`refused: ${refusal}`, 2)] : []),
+      ...refusedLines(refusal, used).map((line) => indented(line, 2)),
     ]);
   return [
     explanation.ownOf === undefined
@@ -71,8 +78,8 @@ function callText({ cells, names, numbers, used, explanation, refusal }: NamedCa
       [
         names,
         numbers + result,
-        ...(refusal ? [say`refused: ${refusal}`] : []),
-        ...(explanation ? [explanationText(explanation)] : []),
+        ...refusedLines(refusal, used),
+        ...(explanation ? [explanationText(explanation, used)] : []),
       ].join("\n"),
       2,
     ),
@@ -84,10 +91,8 @@ const valueText = ({ value, unit }: NamedValue): string => `${displayValue(value
 function listText(title: string, cells: readonly NamedValue[]): string {
   if (cells.length === 0) return "";
   const rows = cells.map((cell) => [cell.address, cell.quantity, valueText(cell)]);
-  return `${title}\n${indented(
-    columns(rows, () => false),
-    2,
-  )}`;
+  const table = columns(rows, () => false);
+  return `${title}\n${indented(table, 2)}`;
 }
 
 function limitLines({ limits }: Working): string[] {

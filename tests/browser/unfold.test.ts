@@ -1,6 +1,6 @@
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { findings } from "./accessibility";
-import { heard, select, typedText, Workplace } from "./desk";
+import { heard, select, typedText, typeInto, Workplace } from "./desk";
 import { cellAt } from "./worked";
 
 let place: Workplace;
@@ -41,4 +41,26 @@ it("unfolds a function by keyboard, from the menu and beside its working, and on
   await heard(page, /CONDUCTOR\.DROP cannot be unfolded: its step r reads the table/);
   await expect.poll(() => typedText(page)).toBe(drop.text);
   expect([...complaints, ...strayed]).toEqual([]);
+});
+
+it("says beside a cell that a branch is not taken, and shows no error in the steps of it", {
+  timeout: 120_000,
+}, async () => {
+  const { page, complaints } = await place.desk();
+  const drop = cellAt("Supply", "drop", "Cruiser");
+  // A temperature beyond what the function holds for: an error where it is worked out.
+  const call = (asked: string) => `=IF(${asked},CONDUCTOR.DROP(300,10,50,500),1)`;
+  await select(page, "Supply", drop.cell);
+  await typeInto(page, call("1=2"));
+  await select(page, "Supply", drop.cell);
+  const steps = page.locator(".working .call");
+  await expect.poll(() => steps.textContent()).toContain("This branch is not taken now");
+  expect(await steps.locator(".short, .stops").count()).toBe(0);
+  expect(await findings(page)).toEqual([]);
+
+  await typeInto(page, call("1=1"));
+  await select(page, "Supply", drop.cell);
+  await expect.poll(() => steps.locator(".short").count()).toBeGreaterThan(0);
+  expect(await steps.textContent()).not.toContain("not taken");
+  expect(complaints).toEqual([]);
 });

@@ -52,6 +52,28 @@ describe("working on the terminal", () => {
     }
   });
 
+  it("says of a branch that is not taken that it is not, and refuses nothing in it", () => {
+    const supply = sampleFiles.get("supply.csv") ?? "";
+    const branched = (asked: string) =>
+      shown(
+        sampleFolder({
+          "supply.csv": supply.replace(
+            "=CONDUCTOR.DROP(F3,F4,F5,50)",
+            `=IF(F3${asked},CONDUCTOR.DROP(F3,F4,F5,500),1)`,
+          ),
+        }),
+        "Supply.drop@Cruiser",
+      );
+    const idle = branched("<0");
+    expect(idle).toContain("Voltage lost, Cruiser: 1 V");
+    expect(idle).toContain("(in a branch that is not taken)");
+    expect(idle).toContain("not worked out: this branch is not taken");
+    expect(idle).not.toContain("refused: ");
+    // The same call in the branch that is taken is refused.
+    expect(branched(">0")).toContain("refused: ");
+    expect(branched(">0")).not.toContain("not taken");
+  });
+
   it("prints the same as data", () => {
     const output = terminal();
     printWorking(output, [sampleFolder(), "Supply.drop@Cruiser"], true);

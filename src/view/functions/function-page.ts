@@ -111,7 +111,7 @@ export function functionPage(
   // Beside the cells long mathematics scrolls sideways, and keys reach it.
   const isNarrow = insert === undefined;
   const steps = (lines: readonly ExplainedStep[]) =>
-    html`<ol class="steps" tabindex=${isNarrow ? "0" : nothing} aria-label=${isNarrow ? say`Steps` : nothing}>${lines.map(stepLine)}</ol>`;
+    html`<ol class="steps" tabindex=${isNarrow ? "0" : nothing} aria-label=${isNarrow ? say`Steps` : nothing}>${lines.map((line) => stepLine(line))}</ol>`;
   const one = (each: Example) => example(definition, each, typeof insert === "string" ? () => undefined : insert);
   return html`<article class="function" aria-labelledby=${id}>
     <h3 id=${id}>${said(title)}</h3>

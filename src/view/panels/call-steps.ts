@@ -5,7 +5,7 @@ import { insideSentence } from "../../formula/inside";
 import type { Value } from "../../formula/value";
 import type { NamedCall } from "../../notebook/named-calls";
 import { say } from "../../words/say";
-import { careMark, cornerMark } from "../marks";
+import { careMark, cornerMark, openMark } from "../marks";
 import { numberText } from "../shown/number-text";
 import { withUnit } from "../shown/unit-text";
 
@@ -21,24 +21,40 @@ export function shownValue(value: Value | undefined, unit: string): string {
 const set = (mathematics: Mathematics): TemplateResult =>
   html`<div class="mathematics">${unsafeHTML(mathematics.mathml)}</div>`;
 
+/** Why nothing comes out here; in a branch that is not taken that is no error, since nothing has to. */
+function stopped(refusal: string | undefined, used: boolean): TemplateResult | typeof nothing {
+  if (!refusal) return nothing;
+  return used
+    ? html`<p class="short">${cornerMark} ${refusal}</p>`
+    : html`<p class="soft">${say`not worked out: this branch is not taken`}</p>`;
+}
+
 /** One step of a function: its mathematics, with the numbers where there are any, and why it is taken. */
-export function stepLine(one: ExplainedStep): TemplateResult {
+export function stepLine(one: ExplainedStep, used = true): TemplateResult {
   const { kind, symbols, numbers, value, unit, why, words, source, refusal } = one;
-  return html`<li class=${refusal ? "stops" : ""}>
+  return html`<li class=${refusal && used ? "stops" : ""}>
     ${kind === "require" ? html`<p class="why">${say`must hold:`}</p>` : nothing}
     ${set(symbols)} ${numbers ? set(numbers) : nothing}
     ${value === undefined ? nothing : html`<p class="result">= ${shownValue(value, unit)}</p>`}
     <p class="why">${why}${words ? html`. ${words}` : nothing}</p>
     ${source ? html`<p class="source">${source.line}</p>` : nothing}
-    ${refusal ? html`<p class="short">${cornerMark} ${refusal}</p>` : nothing}
+    ${stopped(refusal, used)}
   </li>`;
 }
 
-const argument = ({ words, about, value, unit, by, allowed, refusal }: ExplainedArgument): TemplateResult => html`<tr>
+const argument = (
+  { words, about, value, unit, by, allowed, refusal }: ExplainedArgument,
+  used: boolean,
+): TemplateResult => html`<tr>
   <th scope="row">${words}</th>
-  <td>${refusal ? html`<span class="short">${cornerMark} ${refusal}</span>` : shownValue(value, unit)}</td>
+  <td>${refusal ? stopped(refusal, used) : shownValue(value, unit)}</td>
   <td class="soft">${about}${by === "default" ? say`, left out` : ""}${say`; allowed ${allowed}`}</td>
 </tr>`;
+
+const notTaken = (refusal: string | undefined): string =>
+  refusal
+    ? say`This branch is not taken now, so the function is not worked out; nothing of it counts here.`
+    : say`This branch is not taken now: what stands below does not count in this cell.`;
 
 const rests = (explanation: Explanation): TemplateResult => {
   const { constants, valid, sources, caution } = explanation;
@@ -66,16 +82,16 @@ export function callSteps(
   const title = explanation?.title ?? name;
   return html`<section class="call">
     <h3>${title}${explanation?.result === undefined ? nothing : html`: ${shownValue(explanation.result, explanation.unit)}`}</h3>
-    <p class="formula soft">${about ? html`<button type="button" class="quiet formula" title=${say`Look it up`} aria-haspopup="dialog" @click=${() => about(name)}>${name}</button>` : name}${used ? "" : say`, in a branch that is not taken now`}${unfold ? html` <button type="button" class="quiet" title=${say`Its steps as rows of plain formulas (Ctrl+Alt+U)`} @click=${() => unfold(name)}>${say`Unfold into rows`}</button>` : nothing}</p>
+    <p class="formula soft">${about ? html`<button type="button" class="quiet formula" title=${say`Look it up`} aria-haspopup="dialog" @click=${() => about(name)}>${name}</button>` : name}${unfold ? html` <button type="button" class="quiet" title=${say`Its steps as rows of plain formulas (Ctrl+Alt+U)`} @click=${() => unfold(name)}>${say`Unfold into rows`}</button>` : nothing}</p>
     ${explanation?.ownOf === undefined ? nothing : html`<p class="own-mark">${say`The notebook's own function, page ${explanation.ownOf}`}</p>`}
-    ${refusal ? html`<p class="short">${cornerMark} ${refusal}</p>` : nothing}
+    ${used ? stopped(refusal, used) : html`<p class="open">${openMark} ${notTaken(refusal)}</p>`}
     ${
       explanation
         ? html`<table class="given">
               <caption class="unseen">${say`What the function was given`}</caption>
-              <tbody>${explanation.arguments.map(argument)}</tbody>
+              <tbody>${explanation.arguments.map((one) => argument(one, used))}</tbody>
             </table>
-            <ol class="steps" tabindex="0" aria-label=${say`Steps`}>${explanation.steps.map(stepLine)}</ol>
+            <ol class="steps" tabindex="0" aria-label=${say`Steps`}>${explanation.steps.map((one) => stepLine(one, used))}</ol>
             ${rests(explanation)}`
         : nothing
     }

@@ -174,7 +174,11 @@ export const screen: Catalogue = {
   "must hold:": "muss gelten:",
   ", left out": ", weggelassen",
   "Look it up": "Nachschlagen",
-  ", in a branch that is not taken now": ", in einem Zweig, der jetzt nicht genommen wird",
+  "not worked out: this branch is not taken": "nicht berechnet: Dieser Zweig wird nicht genommen",
+  "This branch is not taken now, so the function is not worked out; nothing of it counts here.":
+    "Dieser Zweig wird jetzt nicht genommen, die Funktion also nicht berechnet; nichts davon zählt hier.",
+  "This branch is not taken now: what stands below does not count in this cell.":
+    "Dieser Zweig wird jetzt nicht genommen: Was unten steht, zählt in dieser Zelle nicht.",
   "What the function was given": "Was die Funktion bekommen hat",
   Steps: "Schritte",
   "Selected cell": "Gewählte Zelle",
