@@ -8,6 +8,7 @@ import { renamePage } from "../../src/notebook/edit-pages";
 import { LiveNotebook } from "../../src/notebook/live";
 import type { Notebook } from "../../src/notebook/model";
 import { at, sample } from "../notebook/sample";
+import { worked, workedFolders } from "../notebook/worked";
 
 const write = (notebook: Notebook, page: string, cells: Readonly<Record<string, string>>): Notebook =>
   setCells(
@@ -88,6 +89,44 @@ describe("each rule of the audit", () => {
     expect(said("short-range", audit(counted)).join()).toContain("the range stops before Allowed drop (Supply!E6)");
     const whole = write(sample(), "Side force", { E4: "=COUNTBLANK(Supply!E3:E6)" });
     expect(said("short-range", audit(whole))).toEqual([]);
+  });
+
+  it("does not miss a count of blanks beside measured numbers, and still misses a number beside them", () => {
+    // Rows 4 to 6 are numbers, row 7 says in a number how many cells are blank, row 8 points to such a count.
+    const sheet = (last: string, total = "=MIN(A4:A5)"): string[] =>
+      said(
+        "short-range",
+        audit(write(sample(), "Free", { A4: "1", A5: "2", A6: last, A7: "=1-COUNTA(B1:B2)", B7: total })),
+      );
+    expect(sheet("=0-COUNTBLANK(B1:B2)-COUNTBLANK(B3:B3)")).toEqual([]);
+    expect(sheet("=A7")).toEqual([]);
+    expect(sheet("3").join()).toContain("the range stops before Free!A6");
+    expect(sheet("=B1*COUNTA(B1:B2)/2").join()).toContain("the range stops before Free!A6");
+    // A block of counts is one, too.
+    expect(sheet("=0-COUNTBLANK(B1:B2)", "=SUM(A6:A7)")).toEqual([]);
+    const counts = {
+      A4: "=0-COUNTBLANK(B1:B1)",
+      A5: "=0-COUNTBLANK(B2:B2)",
+      A6: "=0-COUNTBLANK(B3:B3)",
+      B7: "=MIN(A4:A5)",
+    };
+    expect(said("short-range", audit(write(sample(), "Free", counts))).join()).toContain(
+      "the range stops before Free!A6",
+    );
+  });
+
+  it("does not miss a yes or no or a text beside numbers, and still misses a number there", () => {
+    const sheet = (beside: string): string[] =>
+      said("short-range", audit(write(sample(), "Free", { A4: "1", A5: "2", A6: beside, B7: "=SUM(A4:A5)" })));
+    expect(sheet("=A4>1")).toEqual([]);
+    expect(sheet("metres")).toEqual([]);
+    expect(sheet('=IF(A4>1,"yes","no")')).toEqual([]);
+    expect(sheet("=B4*3").join()).toContain("the range stops before Free!A6");
+    expect(sheet("3").join()).toContain("the range stops before Free!A6");
+  });
+
+  it.each(workedFolders)("has nothing open in %s", (folder) => {
+    expect(said("short-range", audit(worked(folder)))).toEqual([]);
   });
 
   it("finds a tick of something that has changed since", () => {

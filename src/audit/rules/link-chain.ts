@@ -1,24 +1,12 @@
-import { isFormula } from "../../engine/content";
 import { nameOnPage } from "../../notebook/cell-name";
 import { type Page, textAt } from "../../notebook/model";
-import { referencesOf } from "../../notebook/references";
 import { say } from "../../words/say";
 import { found } from "../finding";
+import { isLink } from "../is-link";
 import type { Rule } from "../rule";
 import { namesOf } from "../subject";
 
 const name = "link-chain";
-
-/** `=Supply!F61` and nothing else. */
-const isLink = (text: string): boolean => {
-  const [reference, ...more] = isFormula(text) ? referencesOf(text) : [];
-  return (
-    reference !== undefined &&
-    more.length === 0 &&
-    !reference.to &&
-    /^=\s*(?:'(?:[^']|'')+'!|[\p{L}_][\p{L}\p{N}_]*!)?\$?[A-Z]{1,3}\$?\d+\s*$/iu.test(text)
-  );
-};
 
 /** A link to a link: the reader follows twice what one step would show. */
 export const linkChain: Rule = {

@@ -8,6 +8,7 @@ import { rowKind } from "../../notebook/rows";
 import { say } from "../../words/say";
 import { found } from "../finding";
 import type { Form } from "../form";
+import { isCount } from "../is-count";
 import { everyPart } from "../parts";
 import type { Rule } from "../rule";
 import { namesOf, type Subject } from "../subject";
@@ -61,6 +62,7 @@ function belongs(
     if (unit(last) !== unit(next) || rowKind(page, last) !== rowKind(page, next)) return false;
   }
   if (subject.kind(page, next, column) !== "number") return false;
+  if (isCount(subject.notebook, page, next, column) !== isCount(subject.notebook, page, last, column)) return false;
   return !isFormula(text) || !readsRange(subject, page, text, range);
 }
 
