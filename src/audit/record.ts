@@ -55,7 +55,7 @@ export function recordOf(notebook: Notebook, audit: Audit): AuditRecord {
     sum: say`${audit.formulas} formulas, ${open.length} open findings, ${accepted.length} accepted, ${reviews.length} reviews.`,
     note: audit.note && retold(audit.note),
     parts: [
-      { title: say`Open`, header: [say`Level`, say`Place`, say`Rule`, say`Finding`], rows: open },
+      { title: say`Still open`, header: [say`Level`, say`Place`, say`Rule`, say`Finding`], rows: open },
       {
         title: say`Accepted`,
         header: [say`Place`, say`Rule`, say`Finding`, say`Reason`, say`By`, say`On`],

@@ -222,6 +222,7 @@ export const audit: Catalogue = {
   Rule: "Regel",
   Finding: "Befund",
   Accepted: "Angenommen",
+  "Still open": "Noch offen",
   Reason: "Begründung",
   By: "Von",
   On: "Am",
