@@ -1,8 +1,8 @@
 // Past 150 lines: one table of the places where a person types.
 import type { Page } from "playwright-core";
-import { afterAll, beforeAll, describe, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hostile } from "../hostile/strings";
-import { select, turnTo, Workplace } from "./desk";
+import { select, turnTo, typeInto, Workplace } from "./desk";
 import { give } from "./files-given";
 import { type HostileDesk, hostileDesk, sizes } from "./hostile-watch";
 import { cellAt } from "./worked";
@@ -37,6 +37,7 @@ async function fill(page: Page, selector: string, text: string): Promise<void> {
   await page.keyboard.insertText(text);
 }
 
+const drop = cellAt("Supply", "drop", "Cruiser");
 const current = cellAt("Supply", "I_run", "Cruiser");
 
 const places: readonly Place[] = [
@@ -125,6 +126,33 @@ const places: readonly Place[] = [
       await button(page, "Tick this row").click();
       await button(page, "Take tick of this row back").click();
       await button(page, "Tick this row").waitFor();
+    },
+  },
+  {
+    name: "the reason of an acceptance, and the name under it",
+    reach: async (page) => {
+      await select(page, "Supply", drop.cell);
+      await typeInto(page, `${drop.text}*1.07`);
+      await button(page, "Audit").click();
+      await page.locator(".filters").getByLabel("Check").selectOption("Typed number");
+    },
+    put: async (page, text) => {
+      // An accepted finding stands folded away, and opens again when its acceptance is withdrawn.
+      if (await page.locator(".accepted").count()) await button(page, "Withdraw acceptance").click();
+      // Whoever has not signed yet is asked for the name.
+      await page.evaluate(() => window.localStorage.clear());
+      await button(page, "Accept with reason …").click();
+      await page.locator(".accept textarea").fill(text);
+      await button(page, "Accept").click();
+      await fill(page, "dialog input[name=name]", text);
+      await page.keyboard.press("Enter");
+      await page.waitForFunction(
+        () =>
+          !document.querySelector("dialog") && document.querySelector("details.accepted, .said.refused"),
+      );
+      const isAccepted = (await page.locator(".accepted").count()) > 0;
+      expect(isAccepted, text.slice(0, 60)).toBe(text.length < 100_000);
+      if (isAccepted) await page.locator(".accepted summary").click();
     },
   },
   {
