@@ -7,6 +7,7 @@ import type { Desk } from "../desk";
 import { askName, today } from "../dialogs/ask-name";
 import { cornerMark, noteMark, openMark } from "../marks";
 import { cellLink } from "../panels/cell-link";
+import { startOf } from "../shown/start-of";
 import { findingWords } from "./finding-words";
 import { type FindingGroup, positionOf } from "./standing-findings";
 
@@ -50,10 +51,10 @@ export class FindingList {
           ? html`<span class="soft">${say`and ${findings.length - mostLinks} more`}</span>`
           : nothing
       }</p>
-      <p class="evidence">${findingWords(this.desk, first)}</p>
+      <p class="evidence">${startOf(findingWords(this.desk, first))}</p>
       ${
         acceptance
-          ? html`<p class="soft">${say`Accepted by ${acceptance.who} on ${acceptance.when}: ${acceptance.reason}`}</p>
+          ? html`<p class="soft">${say`Accepted by ${acceptance.who} on ${acceptance.when}: ${startOf(acceptance.reason)}`}</p>
             <button type="button" class="quiet" @click=${() => this.withdraw(findings)}>${say`Withdraw acceptance`}</button>`
           : this.accepting === key
             ? this.form(findings)
@@ -65,7 +66,7 @@ export class FindingList {
   private rowOf(finding: Finding): { readonly row: number; readonly quantity: string } {
     const at = positionOf(this.desk.notebook, finding);
     const page = this.desk.notebook.pages.find(({ id }) => id === at?.page);
-    return { row: at?.row ?? -1, quantity: finding.key ? (page?.rows[at?.row ?? -1]?.[0] ?? finding.key) : "" };
+    return { row: at?.row ?? -1, quantity: finding.key ? startOf(page?.rows[at?.row ?? -1]?.[0] ?? finding.key) : "" };
   }
 
   private link(finding: Finding, row: number): TemplateResult {

@@ -6,6 +6,7 @@ import { cellName as cellText } from "../block";
 import { textWidth } from "../grid/text-width";
 import { rowDecimals } from "../shown/row-decimals";
 import { rowUnits } from "../shown/row-units";
+import { startOf } from "../shown/start-of";
 import { worthText } from "../shown/value-text";
 import type { FeedNode } from "./feed-nodes";
 
@@ -40,12 +41,13 @@ export function nodeWords(live: LiveNotebook, home: Position, node: FeedNode): N
   const option = name?.option && name.option !== from?.option ? ` ${name.option}` : "";
   const cell = cellText(node.at);
   const value = worth(live, node.at);
-  const title = name?.quantity || `${page}${cell}`;
+  const quantity = startOf(name?.quantity ?? "");
+  const title = quantity || `${page}${cell}`;
   const place = `${page}${cell}${option}`;
   return {
     title,
-    below: name?.quantity ? `${place}: ${value}` : value,
-    spoken: [name?.quantity, place, value].filter(Boolean).join(", "),
+    below: quantity ? `${place}: ${value}` : value,
+    spoken: [quantity, place, value].filter(Boolean).join(", "),
   };
 }
 

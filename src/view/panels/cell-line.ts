@@ -85,7 +85,7 @@ export class CellLine {
   private place(page: Page, cell: Cell): TemplateResult {
     const row = page.rows[cell.row] ?? [];
     const isOption = isOptionPage(page) && cell.column >= firstOption;
-    const quantity = isOptionPage(page) ? row[lead.quantity] : "";
+    const quantity = isOptionPage(page) ? startOf(row[lead.quantity] ?? "") : "";
     const option = isOption ? page.rows[0]?.[cell.column] : isOptionPage(page) ? page.rows[0]?.[cell.column] : "";
     const isAway = this.origin !== undefined && this.desk.page.id !== page.id;
     const ofFunction = isFunctionPage(page) ? this.ofFunction(page, cell) : "";
@@ -95,7 +95,8 @@ export class CellLine {
   /** `step L, Formula`: the row of a function, and the column. */
   private ofFunction(page: Page, { row, column }: Cell): string {
     const cells = page.rows[row] ?? [];
-    return [[cells[part.part], cells[part.name]].filter(Boolean).join(" "), said(page.rows[0]?.[column] ?? "")]
+    const own = startOf([cells[part.part], cells[part.name]].filter(Boolean).join(" "));
+    return [own, said(page.rows[0]?.[column] ?? "")]
       .filter(Boolean)
       .join(", ");
   }

@@ -54,14 +54,14 @@ function cells(
 
 function formula({ formula: written, text }: Working): TemplateResult | typeof nothing {
   if (!written) return nothing;
-  return html`<p class="formula">${formulaAsTyped(text)}</p>
-    ${written.names ? html`<p class="read">${written.names}</p>` : nothing}
-    ${written.numbers ? html`<p class="read soft">${written.numbers}</p>` : nothing}`;
+  return html`<p class="formula">${startOf(formulaAsTyped(text))}</p>
+    ${written.names ? html`<p class="read">${startOf(written.names)}</p>` : nothing}
+    ${written.numbers ? html`<p class="read soft">${startOf(written.numbers)}</p>` : nothing}`;
 }
 
 /** Inputs behind a result that lie outside what is plausible for them. */
 function implausible({ parts }: Working): TemplateResult | typeof nothing {
-  const outside = parts.filter(({ plausible }) => plausible === false).map(({ quantity, cell }) => quantity || cell);
+  const outside = parts.filter(({ plausible }) => plausible === false).map(({ quantity, cell }) => startOf(quantity) || cell);
   return outside.length > 0
     ? html`<p class="open">${openMark} ${say`Outside what is plausible: ${listed(outside)}.`}</p>`
     : nothing;
