@@ -147,8 +147,7 @@ const places: readonly Place[] = [
       await fill(page, "dialog input[name=name]", text);
       await page.keyboard.press("Enter");
       await page.waitForFunction(
-        () =>
-          !document.querySelector("dialog") && document.querySelector("details.accepted, .said.refused"),
+        () => !document.querySelector("dialog") && document.querySelector("details.accepted, .said.refused"),
       );
       const isAccepted = (await page.locator(".accepted").count()) > 0;
       expect(isAccepted, text.slice(0, 60)).toBe(text.length < 100_000);

@@ -2,7 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { leadColumns } from "../../src/notebook/model";
 import { packNotebook } from "../../src/notebook/zip";
-import { heard, Workplace } from "./desk";
+import { heard, select, Workplace } from "./desk";
 import { give } from "./files-given";
 import { hostileCourse } from "./hostile-course";
 import { hostileNotebook, hostileZip, names } from "./hostile-notebook";
@@ -160,6 +160,15 @@ describe.each(sizes)("at %i × %i a cell of a file", { timeout: 120_000 }, (...s
     for (const text of ["W".repeat(100_000), "word ".repeat(20_000)]) {
       await take(page, fileWith(text), 1);
       await desk.expectWell("100,000 letters");
+      // The field over the cell, closed and open, breaks nothing into lines: with one long word that takes seconds.
+      const field = page.locator("#cells textarea").first();
+      const breaks = () => field.evaluate((one) => getComputedStyle(one).whiteSpace);
+      await select(page, "Cells", "E2");
+      await expect.poll(breaks).toBe("pre");
+      await page.keyboard.press("F2");
+      await expect.poll(() => field.inputValue()).toBe(text);
+      await expect.poll(breaks).toBe("pre");
+      await page.keyboard.press("Escape");
     }
   });
 });

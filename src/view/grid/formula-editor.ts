@@ -10,6 +10,9 @@ import { beginPointing, endPointing, type Pointing } from "../pointing";
 import { FormulaTyping } from "../typing/formula-typing";
 import type { KnownFunction } from "../typing/known-function";
 
+/** Letters of a text that the field breaks into lines; with more in one word the browser would take seconds. */
+const mostBroken = 2000;
+
 const steps: Readonly<Record<string, readonly [number, number]>> = {
   ArrowUp: [-1, 0],
   ArrowDown: [1, 0],
@@ -51,6 +54,11 @@ export function formulaEditor(
       field.setAttribute("aria-label", say`Cell`);
       field.addEventListener("input", () => this.takeInput());
       field.spellcheck = false;
+    }
+
+    override refreshDimensions(force?: boolean): void {
+      this.TEXTAREA.classList.toggle("long", this.TEXTAREA.value.length > mostBroken);
+      super.refreshDimensions(force);
     }
 
     /** Text that comes without a key, dictated or from a picker of signs, begins the typing too. */

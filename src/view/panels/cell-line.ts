@@ -96,9 +96,7 @@ export class CellLine {
   private ofFunction(page: Page, { row, column }: Cell): string {
     const cells = page.rows[row] ?? [];
     const own = startOf([cells[part.part], cells[part.name]].filter(Boolean).join(" "));
-    return [own, said(page.rows[0]?.[column] ?? "")]
-      .filter(Boolean)
-      .join(", ");
+    return [own, said(page.rows[0]?.[column] ?? "")].filter(Boolean).join(", ");
   }
 
   private value(page: Page, cell: Cell): TemplateResult | string {

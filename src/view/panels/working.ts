@@ -61,7 +61,9 @@ function formula({ formula: written, text }: Working): TemplateResult | typeof n
 
 /** Inputs behind a result that lie outside what is plausible for them. */
 function implausible({ parts }: Working): TemplateResult | typeof nothing {
-  const outside = parts.filter(({ plausible }) => plausible === false).map(({ quantity, cell }) => startOf(quantity) || cell);
+  const outside = parts
+    .filter(({ plausible }) => plausible === false)
+    .map(({ quantity, cell }) => startOf(quantity) || cell);
   return outside.length > 0
     ? html`<p class="open">${openMark} ${say`Outside what is plausible: ${listed(outside)}.`}</p>`
     : nothing;
