@@ -275,6 +275,12 @@ describe("a course on the page", () => {
     await expect
       .poll(async () => (await buttons()).filter((name) => /^(Audit|Studies|Paper|Options|Save)/.test(name)))
       .toEqual([]);
+    // No task goes from the list of pages either, by mouse or by key.
+    const more = page.getByRole("button", { name: /^What can be done with page/ });
+    await expect.poll(() => more.count()).toBe(0);
+    await page.locator('.pages button[data-page="Drop"]').press("Delete");
+    await page.locator('.pages button[data-page="Drop"]').press("Shift+F10");
+    await expect.poll(() => page.locator("dialog, [role=menu]").count()).toBe(0);
     await page.keyboard.press("Control+s");
     await heard(page, /The course is saved from the trainer's side/);
     await textOf(page, "Start", "B7");
@@ -288,6 +294,7 @@ describe("a course on the page", () => {
     await turnTo(page, "Drop");
     await beTrainer(page);
     await turnTo(page, "Start");
+    await more.waitFor();
     await press(page, "Audit");
     await page.waitForSelector("aside[aria-label=Audit]");
     await press(page, "Back to the trainee's side");

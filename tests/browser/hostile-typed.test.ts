@@ -155,6 +155,30 @@ const places: readonly Place[] = [
     },
   },
   {
+    name: "a trainee's number and answers",
+    reach: async (page) => {
+      await open(page, "Notebooks …");
+      await button(page, "Course at Tern Quay").click();
+      await page.waitForFunction(() => document.title.endsWith("Course at Tern Quay"));
+      await turnTo(page, "Drop");
+    },
+    put: async (page, text) => {
+      if (await button(page, "Another trainee").count()) await button(page, "Another trainee").click();
+      await fill(page, "input#trainee", text);
+      // What is blank to the eye is no number, and the form asks on.
+      if (/^\s*$/.test(await page.inputValue("input#trainee"))) await fill(page, "input#trainee", `T${text}`);
+      await page.keyboard.press("Enter");
+      await page.waitForSelector(".question");
+      for (const field of await page.locator(".answers input:not([type=radio])").all()) {
+        await field.focus();
+        await page.keyboard.press("Control+a");
+        await page.keyboard.insertText(text);
+      }
+      await button(page, "Mark my answers").click();
+      await page.locator(".mark-line").first().waitFor();
+    },
+  },
+  {
     name: "the fields of a study",
     reach: async (page) => {
       await open(page, "Studies");

@@ -63,22 +63,27 @@ export function showInList(root: ParentNode): void {
   else if (own.top < around.top) list.scrollTop -= around.top - own.top + beyond;
 }
 
-/** The pages in the order of the job, each with how its checks stand for every option. */
+/**
+ * The pages in the order of the job, each with how its checks stand for every option.
+ *
+ * @param wishes what can be done with a page as a whole; undefined where a trainee works and nothing is.
+ */
 export function pageList(
   desk: Desk,
   standing: Standing | undefined,
   go: (page: Page, byMouse: boolean) => void,
-  wishes: Pick<Wishes, "pageMenu" | "removePage">,
+  wishes: Pick<Wishes, "pageMenu" | "removePage"> | undefined,
 ): TemplateResult {
   const { notebook, page: shown } = desk;
   const menuUnder = (page: Page, event: Event) => {
+    if (!wishes) return;
     event.preventDefault();
     const { left, bottom } = (event.currentTarget as HTMLElement).getBoundingClientRect();
     wishes.pageMenu(page, left + 24, bottom);
   };
   const key = (page: Page) => (event: KeyboardEvent) => {
     if ((event.shiftKey && event.key === "F10") || event.key === "ContextMenu") menuUnder(page, event);
-    if (event.key === "Delete") wishes.removePage(page);
+    if (event.key === "Delete") wishes?.removePage(page);
   };
   return html`<ol class="pages">
     ${notebook.pages.map(
@@ -91,6 +96,7 @@ export function pageList(
           @click=${(event: MouseEvent) => go(page, event.detail > 0)}
           @keydown=${key(page)}
           @contextmenu=${(event: MouseEvent) => {
+            if (!wishes) return;
             event.preventDefault();
             wishes.pageMenu(page, event.clientX, event.clientY);
           }}
@@ -99,7 +105,7 @@ export function pageList(
           <span class="name">${page.name}${pageState(standing?.get(page.id))}${desk.live ? proofState(desk.live, page) : nothing}${listedTick(desk, page.id)}</span>
         </button>
         ${
-          page.id === shown.id
+          wishes && page.id === shown.id
             ? html`<button
                 type="button"
                 class="more"
