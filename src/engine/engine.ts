@@ -40,6 +40,9 @@ export function builtInNames(): readonly string[] {
   return HyperFormula.getRegisteredFunctionNames("enGB").filter((name) => !named.has(name));
 }
 
+/** One number for a cell, as long as a sheet has fewer than 2^18 columns and 2^20 rows. */
+const placeNumber = ({ sheet, row, column }: EngineCell): number => (sheet * 2 ** 20 + row) * 2 ** 18 + column;
+
 const address = (cell: EngineCell): SimpleCellAddress => ({ sheet: cell.sheet, row: cell.row, col: cell.column });
 
 /**
@@ -104,15 +107,14 @@ export class Engine {
       }),
     );
     for (const change of changes) if (isFormula(change.text)) this.noteArray(change);
-    const cells = new Map<string, EngineCell>();
-    const note = (cell: EngineCell) => cells.set(`${cell.sheet}:${cell.row}:${cell.column}`, cell);
-    for (const { sheet, row, column } of changes) note({ sheet, row, column });
+    const cells: EngineCell[] = changes.map(({ sheet, row, column }) => ({ sheet, row, column }));
+    const written = new Set(cells.map(placeNumber));
     for (const change of changed) {
-      if ("address" in change && change.address) {
-        note({ sheet: change.address.sheet, row: change.address.row, column: change.address.col });
-      }
+      if (!("address" in change && change.address)) continue;
+      const { sheet, row, col: column } = change.address;
+      if (!written.has(placeNumber({ sheet, row, column }))) cells.push({ sheet, row, column });
     }
-    return [...cells.values()];
+    return cells;
   }
 
   /**
@@ -131,6 +133,16 @@ export class Engine {
     const at = address(cell);
     const value = cellValue(this.hf.getCellValue(at));
     return value.kind === "error" ? { ...value, from: errorOrigin(this.hf, at, value) } : value;
+  }
+
+  /** The values of neighbours in a row, those that are numbers; `to` is the first that is left out. */
+  numbers(sheet: number, row: number, from: number, to: number): number[] {
+    const found: number[] = [];
+    for (let col = from; col < to; col++) {
+      const value = this.hf.getCellValue({ sheet, row, col });
+      if (typeof value === "number") found.push(value);
+    }
+    return found;
   }
 
   /** The formula as the engine holds it, or undefined for a cell without one. */

@@ -114,6 +114,12 @@ export class LiveNotebook {
     return cell ? this.engine.value(cell) : blank;
   }
 
+  /** The values of a row from a column on, those that are numbers. */
+  numbers(page: Page, row: number, from: number): number[] {
+    const sheet = this.current.pages.findIndex(({ id }) => id === page.id);
+    return sheet < 0 ? [] : this.engine.numbers(sheet, row, from, page.rows[row]?.length ?? 0);
+  }
+
   /** Whether a cell shows part of another cell's result and holds nothing itself. */
   isSpilled(at: Position): boolean {
     const cell = this.engineCell(at);

@@ -5,7 +5,17 @@ import { nameOnPage } from "./cell-name";
 import { countsNow } from "./counts-now";
 import { cellsOf, feedsOf, readersOfCells } from "./feeds";
 import type { LiveNotebook } from "./live";
-import { firstOption, isOptionPage, lead, type Notebook, type Page, type Position, pageById, textAt } from "./model";
+import {
+  firstOption,
+  isOptionPage,
+  lead,
+  type Notebook,
+  type Page,
+  type Position,
+  pageById,
+  type Row,
+  textAt,
+} from "./model";
 import { referencesOf } from "./references";
 
 /** Functions that ask whether a cell is filled; what they have asked, the rest of the formula knows. */
@@ -89,9 +99,19 @@ const isMissing = (page: Page, row: number, column: number): boolean =>
   textAt(page, row, lead.key) !== "" &&
   isOptionPage(page);
 
+/** Rows are never changed in place, and every edit asks all of them again. */
+const rowsWithBlank = new WeakMap<Row, boolean>();
+
+function hasBlank(row: Row): boolean {
+  const before = rowsWithBlank.get(row);
+  if (before !== undefined) return before;
+  const now = row[lead.key] !== "" && row.includes("", firstOption);
+  rowsWithBlank.set(row, now);
+  return now;
+}
+
 /** Whether an option page has a blank among its quantities at all. */
-const hasBlanks = (page: Page): boolean =>
-  isOptionPage(page) && page.rows.some((cells) => cells[lead.key] !== "" && cells.includes("", firstOption));
+const hasBlanks = (page: Page): boolean => isOptionPage(page) && page.rows.some(hasBlank);
 
 /** Every cell whose result counts a missing input, by way of other cells or at once, with the name of that input. */
 function unfilled(live: LiveNotebook): ReadonlyMap<string, string> {

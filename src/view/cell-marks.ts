@@ -13,12 +13,15 @@ export const markKey = (page: string, row: number, column?: number): string => `
 /** A whole page. */
 export const pageKey = (page: string): string => `${page} page`;
 
+const none: readonly CellMark[] = [];
+
 export type Layer = "findings" | "reviews" | "feeds";
 
 /** What lies over the cells, layer by layer: findings, ticks, and what feeds the selected cell. */
 export class CellMarks {
   private readonly layers = new Map<Layer, Marks>();
   private readonly listeners = new Set<(layer: Layer) => void>();
+  private isBare = true;
 
   subscribe(listener: (layer: Layer) => void): void {
     this.listeners.add(listener);
@@ -29,6 +32,7 @@ export class CellMarks {
     const old = this.layers.get(layer);
     if ((old?.size ?? 0) === 0 && marks.size === 0) return;
     this.layers.set(layer, marks);
+    this.isBare = [...this.layers.values()].every(({ size }) => size === 0);
     for (const listener of this.listeners) listener(layer);
   }
 
@@ -37,8 +41,9 @@ export class CellMarks {
     return this.under(pageKey(page));
   }
 
+  /** Every cell that is drawn asks for it. */
   at(page: string, row: number, column?: number): readonly CellMark[] {
-    return this.under(markKey(page, row, column));
+    return this.isBare ? none : this.under(markKey(page, row, column));
   }
 
   private under(key: string): readonly CellMark[] {

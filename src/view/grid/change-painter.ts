@@ -4,7 +4,9 @@ import { firstOption, type Page } from "../../notebook/model";
 import { anyMissing } from "../../notebook/unfilled";
 import type { Desk } from "../desk";
 import type { LayOut } from "./lay-out";
-import { describeCell, paintCell } from "./paint-cell";
+
+/** The library's own classes stay: they say what is selected. */
+const librarysOwn = / (?:area|current|highlight|ht|fullySelected)\S*/g;
 
 /** The columns of the cells whose value changed, row by row of the grid. */
 export function changedColumns(layOut: LayOut, { cells }: Change): ReadonlyMap<number, readonly number[]> {
@@ -72,10 +74,6 @@ export class ChangePainter {
   private paintOne(row: number, column: number): void {
     const td = this.hot.getCell(row, column, true);
     if (!td) return;
-    // The library's own classes stay: they say what is selected.
-    const kept = [...td.classList].filter((name) => /^(area|current|highlight|ht|fullySelected)/.test(name));
-    const look = this.layOut.look(row, column);
-    paintCell(td, look, [this.layOut.marks(row, column), ...kept].join(" "));
-    describeCell(td, look, this.layOut.laid(row, column));
+    this.layOut.draw(td, row, column, td.className.match(librarysOwn)?.join(""));
   }
 }

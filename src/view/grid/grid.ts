@@ -21,7 +21,6 @@ import { formulaEditor } from "./formula-editor";
 import { LayOut, rowNumbers } from "./lay-out";
 import { leaveCells } from "./leave-cells";
 import { MousePointing } from "./mouse-pointing";
-import { describeCell, paintCell } from "./paint-cell";
 import { paperTheme } from "./paper-theme";
 
 registerPlugin(Autofill);
@@ -147,9 +146,7 @@ export class Grid {
       wordWrap: false,
       editor: "formula",
       sanitizer: () => "",
-      renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) =>
-        paintCell(td, layOut.look(row, column), layOut.marks(row, column)),
-      afterRenderer: (td, row, column) => describeCell(td, layOut.look(row, column), layOut.laid(row, column)),
+      renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) => layOut.draw(td, row, column),
       cells: (row: number, column: number) => ({ readOnly: this.closed(row, column) !== undefined }),
       modifySourceData: (row, column, holder, mode) => {
         if (mode === "get") {

@@ -10,6 +10,7 @@ import { cellLook } from "./cell-look";
 import { columnWidths, frozenColumns } from "./column-widths";
 import { hasTitleLine } from "./free-row";
 import type { Look } from "./look";
+import { describeCell, paintCell } from "./paint-cell";
 import { rowHeight } from "./row-height";
 
 /** Width of the row numbers in px. */
@@ -126,12 +127,17 @@ export class LayOut {
     return this.decimals.get(line);
   }
 
-  /** Classes that do not come from the cell itself. */
-  marks(row: number, column: number): string {
-    const line = this.line(row);
-    const laid = this.laid(row, column).map(({ kind }) => ` ${kind}`);
+  /** Draws a cell with all that lies over it; `kept` are classes that stay, each after a space. */
+  draw(td: HTMLTableCellElement, row: number, column: number, kept = ""): void {
+    const look = this.look(row, column);
+    const laid = this.laid(row, column);
+    paintCell(td, look, laid.map(({ kind }) => ` ${kind}`).join("") + this.placeClasses(row, column) + kept);
+    describeCell(td, look, laid);
+  }
+
+  private placeClasses(row: number, column: number): string {
     const isLow = this.height(row) <= usualHeight;
-    return laid.join("") + (this.isCut(line, column) ? " cut" : "") + (isLow ? " low" : "");
+    return (this.isCut(this.line(row), column) ? " cut" : "") + (isLow ? " low" : "");
   }
 
   private isCut(line: number, column: number): boolean {

@@ -1,8 +1,14 @@
 import type { CellMark } from "../cell-marks";
 import type { Look, Shape } from "./look";
 
+interface Painted {
+  readonly shown: string;
+  /** The text of a cell that shows words alone, as most numbers do. */
+  readonly words: Text | undefined;
+}
+
 /** What a cell's element shows now, so that it is left alone when nothing changed. */
-const painted = new WeakMap<HTMLElement, string>();
+const painted = new WeakMap<HTMLElement, Painted>();
 
 function part(name: string, text?: string): HTMLElement {
   const element = document.createElement("span");
@@ -30,7 +36,6 @@ function gauge(margin: number): HTMLElement {
 
 /** Shapes that are drawn with more than a text. */
 const richShapes: ReadonlySet<Shape> = new Set(["holds", "short", "open", "error", "caution", "hold", "key"]);
-const isPlain = (shape: Shape): boolean => !richShapes.has(shape);
 
 function parts(look: Look): HTMLElement[] {
   switch (look.shape) {
@@ -51,14 +56,17 @@ function parts(look: Look): HTMLElement[] {
   }
 }
 
-/** A cell that shows words alone, as most numbers do, changes its text and keeps its elements. */
-function changeWords(td: HTMLTableCellElement, look: Look): boolean {
-  const element = td.firstElementChild;
-  const words = element?.firstChild;
-  const isAlone = element?.className === "words" && td.childNodes.length === 1 && element.childNodes.length === 1;
-  if (!isAlone || !isPlain(look.shape) || !(words instanceof Text)) return false;
-  words.data = look.text;
-  return true;
+/** Puts a look into a cell; one that shows words alone changes its text and keeps its elements. */
+function show(td: HTMLTableCellElement, look: Look, before: Text | undefined): Text | undefined {
+  const isPlain = look.text !== "" && !richShapes.has(look.shape);
+  if (isPlain && before?.parentNode?.parentNode === td) {
+    before.data = look.text;
+    return before;
+  }
+  const shown = look.text === "" ? [] : parts(look);
+  td.replaceChildren(...shown);
+  const words = isPlain ? shown[0]?.firstChild : undefined;
+  return words instanceof Text ? words : undefined;
 }
 
 /** Draws a cell; the grid has taken the classes away before. */
@@ -66,10 +74,8 @@ export function paintCell(td: HTMLTableCellElement, look: Look, extra = ""): voi
   const classes = `cell ${look.shape}${look.isRight ? " right" : ""}${look.isSpilled ? " spilled" : ""}${look.isWrapped ? " wrapped" : ""}${extra}`;
   if (td.className !== classes) td.className = classes;
   const shown = `${look.shape}\n${look.text}\n${look.margin ?? ""}`;
-  if (painted.get(td) === shown) return;
-  painted.set(td, shown);
-  if (look.text === "") td.replaceChildren();
-  else if (!changeWords(td, look)) td.replaceChildren(...parts(look));
+  const before = painted.get(td);
+  if (before?.shown !== shown) painted.set(td, { shown, words: show(td, look, before?.words) });
 }
 
 /** What a cell says to those who do not see it, and on hovering; after the grid has drawn it. */

@@ -8,15 +8,9 @@ import { rowUnits } from "./row-units";
 const typedDecimals = (text: string): number => (/e/i.test(text) ? 0 : (text.split(".")[1]?.length ?? 0));
 
 function ofValues(live: LiveNotebook, page: Page, row: number): number {
-  let most = 0;
-  let isWhole = true;
-  for (let column = firstOption; column < (page.rows[row]?.length ?? 0); column++) {
-    const value = live.value({ page: page.id, row, column });
-    if (value.kind !== "number") continue;
-    isWhole &&= Number.isInteger(value.value);
-    most = Math.max(most, Math.abs(value.value));
-  }
-  return isWhole ? 0 : usualDecimals(most);
+  const values = live.numbers(page, row, firstOption);
+  if (values.every(Number.isInteger)) return 0;
+  return usualDecimals(values.reduce((most, value) => Math.max(most, Math.abs(value)), 0));
 }
 
 interface Typed {
