@@ -1,90 +1,11 @@
-import type { Explanation, NamedSource } from "../formula/explanation";
-import { insideSentence } from "../formula/inside";
-import { numberText } from "../formula/number-text";
 import { displayValue } from "../notebook/display";
 import { LiveNotebook } from "../notebook/live";
-import type { NamedCall } from "../notebook/named-calls";
 import { positionOf, readAddress } from "../notebook/rows";
 import { type NamedValue, type Working, workingOf } from "../notebook/working";
 import { say } from "../words/say";
+import { callText, indented, unitWord } from "./call-text";
 import { readFolder } from "./folder";
 import { columns, Misuse, type Output } from "./output";
-
-const unitWord = (unit: string): string =>
-  unit === "" || unit === "1" || unit === "text" || unit === "any" ? "" : ` ${unit}`;
-
-const shown = (value: unknown): string =>
-  typeof value === "number"
-    ? numberText(value)
-    : Array.isArray(value)
-      ? `{${value.map(shown).join(", ")}}`
-      : String(value);
-
-const indented = (text: string, by: number): string => text.replace(/^(?=.)/gm, " ".repeat(by));
-
-/** Each source once, however many constants rest on it. */
-function sourceLines(explanation: Explanation): string[] {
-  const all: (NamedSource | undefined)[] = [...explanation.sources, ...explanation.steps.map(({ source }) => source)];
-  return [...new Set(all.flatMap((one) => (one ? [one.line] : [])))].map((line) => say`source: ${line}`);
-}
-
-/** Why nothing comes out; in a branch that is not taken nothing has to. */
-function refusedLines(refusal: string | undefined, used: boolean): string[] {
-  if (!refusal) return [];
-  return [used ? say`refused: ${refusal}` : say`not worked out: this branch is not taken`];
-}
-
-function explanationText(explanation: Explanation, used: boolean): string {
-  const args = explanation.arguments.map(({ words, value, given, unit, about, by, allowed, refusal }) => [
-    words,
-    refusal === undefined ? `${shown(value)}${unitWord(unit)}` : shown(given),
-    (used ? refusal : refusal && refusedLines(refusal, used)[0]) ??
-      say`${about}; ${by === "default" ? say`by default` : say`given`}, allowed ${allowed}`,
-  ]);
-  const constants = explanation.constants.map(({ words, value, unit, about, source }) => [
-    words,
-    `${numberText(value)}${unitWord(unit)}`,
-    `${about}; ${source.line}`,
-  ]);
-  const steps = explanation.steps
-    .filter(({ reached }) => reached)
-    .flatMap(({ symbols, numbers, value, unit, why, words, refusal }) => [
-      `${symbols.text}   (${why})`,
-      ...(numbers
-        ? [indented(`${numbers.text}${value === undefined ? "" : ` = ${shown(value)}${unitWord(unit)}`}`, 2)]
-        : []),
-      ...(words ? [indented(words, 2)] : []),
-      ...refusedLines(refusal, used).map((line) => indented(line, 2)),
-    ]);
-  return [
-    explanation.ownOf === undefined
-      ? explanation.title
-      : say`${explanation.title} (the notebook's own function, page ${explanation.ownOf})`,
-    columns([...args, ...constants], () => false),
-    ...steps,
-    say`valid: ${explanation.valid}`,
-    say`inside: ${insideSentence(explanation)}`,
-    ...(explanation.caution ? [say`caution: ${explanation.caution}`] : []),
-    ...sourceLines(explanation),
-  ].join("\n");
-}
-
-function callText({ cells, names, numbers, used, explanation, refusal }: NamedCall): string {
-  const result =
-    explanation?.result === undefined ? "" : ` = ${shown(explanation.result)}${unitWord(explanation.unit)}`;
-  return [
-    `${cells}${used ? "" : `   (${say`in a branch that is not taken`})`}`,
-    indented(
-      [
-        names,
-        numbers + result,
-        ...refusedLines(refusal, used),
-        ...(explanation ? [explanationText(explanation, used)] : []),
-      ].join("\n"),
-      2,
-    ),
-  ].join("\n");
-}
 
 const valueText = ({ value, unit }: NamedValue): string => `${displayValue(value)}${unitWord(unit)}`;
 

@@ -56,11 +56,16 @@ it("says beside a cell that a branch is not taken, and shows no error in the ste
   const steps = page.locator(".working .call");
   await expect.poll(() => steps.textContent()).toContain("This branch is not taken now");
   expect(await steps.locator(".short, .stops").count()).toBe(0);
+  // What the function was given is a plain input, shown in any branch, as on the terminal.
+  const given = steps.locator(".given tr", { hasText: "temperature" }).locator("td").first();
+  await expect.poll(() => given.textContent()).toBe("500\u00a0°C");
   expect(await findings(page)).toEqual([]);
 
   await typeInto(page, call("1=1"));
   await select(page, "Supply", drop.cell);
   await expect.poll(() => steps.locator(".short").count()).toBeGreaterThan(0);
   expect(await steps.textContent()).not.toContain("not taken");
+  await expect.poll(() => given.textContent()).toContain("500\u00a0°C");
+  await expect.poll(() => given.locator(".short").count()).toBe(1);
   expect(complaints).toEqual([]);
 });

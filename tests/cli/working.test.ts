@@ -69,9 +69,12 @@ describe("working on the terminal", () => {
     expect(idle).toContain("(in a branch that is not taken)");
     expect(idle).toContain("not worked out: this branch is not taken");
     expect(idle).not.toContain("refused: ");
+    // What it was given is a plain input, known in any branch.
+    expect(idle).toMatch(/^ *temperature +500 degC +of the conductor; given, allowed -40 to 150 °C$/m);
     // The same call in the branch that is taken is refused.
     expect(branched(">0")).toContain("refused: ");
     expect(branched(">0")).not.toContain("not taken");
+    expect(branched(">0")).toMatch(/^ *temperature +500 degC +temperature: 500/m);
   });
 
   it("prints the same as data", () => {

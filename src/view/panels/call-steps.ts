@@ -2,16 +2,18 @@ import { unsafeHTML } from "lit/directives/unsafe-html.js";
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import type { ExplainedArgument, ExplainedStep, Explanation, Mathematics } from "../../formula/explanation";
 import { insideSentence } from "../../formula/inside";
-import type { Value } from "../../formula/value";
+import type { Given, Value } from "../../formula/value";
 import type { NamedCall } from "../../notebook/named-calls";
+import { shownGiven, stopOf } from "../../notebook/shown-given";
 import { say } from "../../words/say";
 import { careMark, cornerMark, openMark } from "../marks";
 import { numberText } from "../shown/number-text";
 import { withUnit } from "../shown/unit-text";
 
 /** A value of a function with its unit; a range says how many cells it has. */
-export function shownValue(value: Value | undefined, unit: string): string {
+export function shownValue(value: Value | Given | undefined, unit: string): string {
   if (value === undefined) return "";
+  if (value === null) return say`blank`;
   if (typeof value === "object") return say`${value.length} cells`;
   if (typeof value === "boolean") return value ? "TRUE" : "FALSE";
   return typeof value === "number" ? withUnit(numberText(value), unit) : value;
@@ -23,10 +25,11 @@ const set = (mathematics: Mathematics): TemplateResult =>
 
 /** Why nothing comes out here; in a branch that is not taken that is no error, since nothing has to. */
 function stopped(refusal: string | undefined, used: boolean): TemplateResult | typeof nothing {
-  if (!refusal) return nothing;
-  return used
-    ? html`<p class="short">${cornerMark} ${refusal}</p>`
-    : html`<p class="soft">${say`not worked out: this branch is not taken`}</p>`;
+  const stop = stopOf(refusal, used);
+  if (!stop) return nothing;
+  return stop.isError
+    ? html`<p class="short">${cornerMark} ${stop.sentence}</p>`
+    : html`<p class="soft">${stop.sentence}</p>`;
 }
 
 /** One step of a function: its mathematics, with the numbers where there are any, and why it is taken. */
@@ -42,14 +45,14 @@ export function stepLine(one: ExplainedStep, used = true): TemplateResult {
   </li>`;
 }
 
-const argument = (
-  { words, about, value, unit, by, allowed, refusal }: ExplainedArgument,
-  used: boolean,
-): TemplateResult => html`<tr>
-  <th scope="row">${words}</th>
-  <td>${refusal ? stopped(refusal, used) : shownValue(value, unit)}</td>
-  <td class="soft">${about}${by === "default" ? say`, left out` : ""}${say`; allowed ${allowed}`}</td>
-</tr>`;
+function argument(one: ExplainedArgument, used: boolean): TemplateResult {
+  const { value, refusal } = shownGiven(one, used);
+  return html`<tr>
+    <th scope="row">${one.words}</th>
+    <td>${shownValue(value, one.unit)}${stopped(refusal, used)}</td>
+    <td class="soft">${one.about}${one.by === "default" ? say`, left out` : ""}${say`; allowed ${one.allowed}`}</td>
+  </tr>`;
+}
 
 const notTaken = (refusal: string | undefined): string =>
   refusal

@@ -6,6 +6,7 @@ export const notebook: Catalogue = {
   "no result": "kein Ergebnis",
   "the result is not a number": "das Ergebnis ist keine Zahl",
   "{0} is blank": "{0} ist leer",
+  blank: "leer",
   "less than 0.1 %": "weniger als 0,1 %",
   "holds, nothing to spare": "erfüllt, keine Reserve",
   "holds, {0} to spare": "erfüllt, {0} Reserve",
