@@ -1,5 +1,6 @@
 import type { Parsed } from "../engine/parsed";
 import type { CellValue } from "../engine/value";
+import { asksFailure, isBranch } from "./branches";
 import { cellName } from "./cell-name";
 import { cellFormula, cellsIn } from "./formula-words";
 import type { LiveNotebook } from "./live";
@@ -32,11 +33,30 @@ export function partValues(live: LiveNotebook, parsed: Parsed): CellValue[] {
   }
 }
 
-/** Which of the arguments of a call count now: of IF only the branch that is taken. */
-export function countsNow(live: LiveNotebook, call: Extract<Parsed, { kind: "call" }>): (argument: number) => boolean {
-  const [test] = call.args;
-  if (call.name !== "IF" || !test) return () => true;
-  const [value] = partValues(live, test);
-  const holds = value?.kind === "flag" ? value.value : value?.kind === "number" ? value.value !== 0 : undefined;
-  return (argument) => argument === 0 || (holds !== undefined && argument === (holds ? 1 : 2));
+type Call = Extract<Parsed, { kind: "call" }>;
+
+/** The same choice with the numbers of the arguments as branches, so that the engine itself says which one it takes. */
+function choiceOf({ name, args }: Call): Parsed {
+  const asks = asksFailure.get(name);
+  if (asks) {
+    const fails: Parsed = { kind: "call", name: asks, args: args.slice(0, 1) };
+    return { kind: "call", name: "IF", args: [fails, { kind: "number", value: 1 }, { kind: "number", value: 0 }] };
+  }
+  const marked = args.map((one, i): Parsed => (isBranch(name, i, args.length) ? { kind: "number", value: i } : one));
+  return { kind: "call", name, args: marked };
+}
+
+/**
+ * Which of the arguments of a call count now: of the branches of a choice only those that are taken, of the cases of
+ * SWITCH none behind the one that fits. All conditions count, since an error in any of them is the cell's.
+ */
+export function countsNow(live: LiveNotebook, call: Call): (argument: number) => boolean {
+  const { name, args } = call;
+  const isOne = (argument: number) => isBranch(name, argument, args.length);
+  if (!args.some((_, i) => isOne(i))) return () => true;
+  // Over a block of cells there are as many choices as cells.
+  const values = live.calculate(`=${cellFormula(live.notebook, choiceOf(call))}`).flat();
+  const taken = values.flatMap((one) => (one.kind === "number" ? [one.value] : []));
+  const last = name === "SWITCH" && taken.length === values.length ? Math.max(...taken) : args.length;
+  return (argument) => (isOne(argument) ? taken.includes(argument) : argument < last);
 }
