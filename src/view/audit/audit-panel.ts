@@ -15,6 +15,7 @@ import type { Beside } from "../side";
 import { findingMarks, tickMarks } from "./audit-marks";
 import { Auditor, type Said } from "./auditor";
 import { FindingList, groupKey } from "./finding-list";
+import { KeyboardPlace } from "./keyboard-place";
 import { type FindingGroup, groupsOf } from "./standing-findings";
 import { tickHere, tickList } from "./tick-part";
 import { ticksOf } from "./ticks";
@@ -37,6 +38,7 @@ export class AuditPanel implements Beside {
   readonly name = say`Audit`;
   private readonly auditor: Auditor;
   private readonly list: FindingList;
+  private readonly keyboard = new KeyboardPlace();
   private where: "page" | "all" = "all";
   private level = "";
   private rule = "";
@@ -75,11 +77,13 @@ export class AuditPanel implements Beside {
     this.mark();
   }
 
-  /** Whoever opens it is led to it. */
+  /** Whoever opens it is led to it, and whoever works in it stays in it. */
   drawn(): void {
+    const head = document.querySelector<HTMLElement>(".side h2");
+    this.list.drawn();
+    this.keyboard.restore(head);
     if (!this.isEntering) return;
     this.isEntering = false;
-    const head = document.querySelector<HTMLElement>(".side h2");
     head?.focus({ preventScroll: true });
     const side = head?.closest("aside");
     const cells = document.querySelector("#cells");
@@ -96,7 +100,7 @@ export class AuditPanel implements Beside {
     const { said } = this.auditor;
     const ticks = ticksOf(desk.notebook, said);
     return html`<h2 tabindex="-1">${say`Audit`} <button type="button" class="quiet" @click=${this.close}>${say`Close`}</button></h2>
-      <div class="audit" @keydown=${key}>
+      <div class="audit" @keydown=${key} @focusin=${this.keyboard.note}>
         ${said ? html`<p class="sum">${this.sentence(said)}</p>` : this.waiting()}
         ${said?.report.audit.note ? html`<p class="soft">${retold(said.report.audit.note)}</p>` : nothing}
         <div class="choices">

@@ -32,6 +32,8 @@ export const severityWords = (severity: Severity): string =>
 export class FindingList {
   /** The group whose reason is being typed. */
   private accepting: string | undefined;
+  /** Its form is asked for and not drawn yet. */
+  private isBeginning = false;
 
   constructor(
     private readonly desk: Desk,
@@ -81,8 +83,15 @@ export class FindingList {
 
   private begin(key: string): void {
     this.accepting = key;
+    this.isBeginning = true;
     this.update();
-    requestAnimationFrame(() => document.querySelector<HTMLElement>(".side .accept textarea")?.focus());
+  }
+
+  /** The side is drawn when the browser finds the time; only then can the reason be typed. */
+  drawn(): void {
+    if (!this.isBeginning) return;
+    this.isBeginning = false;
+    document.querySelector<HTMLElement>(".side .accept textarea")?.focus();
   }
 
   private form(findings: readonly Finding[]): TemplateResult {

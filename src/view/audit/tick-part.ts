@@ -24,9 +24,10 @@ export function tickHere(desk: Desk, ticks: readonly Review[]): TemplateResult |
   const button = (what: string, place: ReviewPlace | undefined) => {
     if (place === undefined) return nothing;
     const own = ticks.find((one) => one.place === place);
-    return own && !own.stale
-      ? html`<button type="button" @click=${() => untick(desk, place)}>${say`Take tick of ${what} back`}</button>`
-      : html`<button type="button" @click=${() => inBackground(tick(desk, place))}>${say`Tick ${what}${own ? say` again` : ""}`}</button>`;
+    const isFresh = own !== undefined && !own.stale;
+    const words = isFresh ? say`Take tick of ${what} back` : say`Tick ${what}${own ? say` again` : ""}`;
+    // One button for both, so that the keyboard stays where it pressed.
+    return html`<button type="button" @click=${() => (isFresh ? untick(desk, place) : inBackground(tick(desk, place)))}>${words}</button>`;
   };
   return html`<section class="tick-here" aria-label=${say`Review of the selected cell`}>
     <p><b>${cellName(block.from)}</b> ${listed([quantity, option].filter(Boolean))}</p>
@@ -55,7 +56,7 @@ export function tickList(
     ${mark(one.stale)} <a href="#" @click=${(event: Event) => {
       event.preventDefault();
       go(one.place);
-    }}>${one.place.replace(/\.\*$/, ", whole page")}</a>
+    }}>${one.place.endsWith(".*") ? say`${one.place.slice(0, -2)}, whole page` : one.place}</a>
     <span class="soft">${tickWords(one)}</span>
     ${one.stale && !one.lost ? html`<button type="button" class="quiet" aria-label=${say`Tick ${one.place} again`} @click=${() => inBackground(tick(desk, one.place))}>${say`Tick again`}</button>` : nothing}
     <button type="button" class="quiet" aria-label=${say`Take the tick of ${one.place} back`} @click=${() => untick(desk, one.place)}>${say`Take back`}</button>

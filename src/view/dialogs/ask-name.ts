@@ -46,7 +46,7 @@ export async function askName(again = false): Promise<string | undefined> {
       close();
     };
     return html`<p>${say`Your name stands beside every tick and every accepted finding, with the date, in the notebook's file. It is asked for once and kept in this browser.`}</p>
-      <form @submit=${keep}>
+      <form class="sign" @submit=${keep}>
         <label>${say`Name`} <input name="name" autocomplete="name" required autofocus maxlength="80" .value=${known} /></label>
         <div class="choices">
           <button type="submit" class="main">${say`Sign with this name`}</button>

@@ -47,6 +47,8 @@ export class Grid {
   private isShowing = false;
   /** Width in px for which the columns were laid out. */
   private fittedWidth = 0;
+  /** The height in px that they had. */
+  private fittedHeight = 0;
   /** Escape was the last key: Tab leaves the cells. */
   private isLeaving = false;
   /** The page was turned while something else stood in the cells' place. */
@@ -117,6 +119,12 @@ export class Grid {
   widen(by: number): void {
     const { left, right } = edges(this.desk.block);
     for (let column = left; column <= right; column++) this.layOut.setWidth(column, this.layOut.width(column) + by);
+    this.renderMeasured();
+  }
+
+  /** Draws with other widths and heights: the library remembers where each column and row began. */
+  private renderMeasured(): void {
+    this.hot.view.invalidateIndexSizesCache();
     this.hot.render();
   }
 
@@ -210,8 +218,10 @@ export class Grid {
       return;
     }
     if (this.isStale) this.show();
+    const isCovered = this.takeHeight();
     if (clientWidth === this.fittedWidth) {
       this.hot.refreshDimensions();
+      if (isCovered) this.hot.scrollToFocusedCell();
       return;
     }
     this.fittedWidth = clientWidth;
@@ -222,7 +232,17 @@ export class Grid {
       this.quietly(() => this.hot.updateSettings(frozen));
     }
     this.hot.refreshDimensions();
-    this.hot.render();
+    this.renderMeasured();
+    if (isCovered) this.hot.scrollToFocusedCell();
+  }
+
+  /** Whether the selected cell was in sight and no longer is, since what stands above or below the cells has grown. */
+  private takeHeight(): boolean {
+    const { top, bottom, height } = this.host.getBoundingClientRect();
+    const before = this.fittedHeight;
+    this.fittedHeight = height;
+    const cell = this.isEditing ? undefined : this.cellBox;
+    return cell !== undefined && cell.bottom > bottom && cell.bottom <= top + before + 1;
   }
 
   /** Makes the library's empty table as large as the page. */
@@ -259,7 +279,7 @@ export class Grid {
     } else if (this.hot.countRows() !== size.rows || this.hot.countCols() !== size.columns) {
       this.layOut.measure();
       this.quietly(() => this.resize());
-      this.hot.render();
+      this.renderMeasured();
       this.select(this.desk.block);
     } else {
       const changed = changedColumns(this.layOut, change);
@@ -268,7 +288,7 @@ export class Grid {
       // A line above the first row is the header: an option has another name.
       if (change.structure || isTaller || [...changed.keys()].some((row) => row < 0) || changed.size === 0) {
         this.layOut.measure();
-        this.hot.render();
+        this.renderMeasured();
       } else this.changes.paint(changed, before);
     }
   }
@@ -306,7 +326,7 @@ export class Grid {
     // The library keeps widths by place and would give this one to whatever stands there later.
     this.hot.getPlugin("manualColumnResize").clearManualSize(column);
     this.layOut.setWidth(column, width);
-    this.hot.render();
+    this.renderMeasured();
   }
 
   /** @returns false for a key that is dealt with. */

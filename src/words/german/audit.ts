@@ -56,6 +56,7 @@ export const audit: Catalogue = {
   "Take the tick of {0} back": "Haken für {0} zurücknehmen",
   "Take back": "Zurücknehmen",
   ", {0} stale": ", {0} veraltet",
+  "{0}, whole page": "{0}, ganze Seite",
   "ticked by {0} on {1}, no longer there": "abgehakt von {0} am {1}, nicht mehr vorhanden",
   "ticked by {0} on {1}, stale: something behind it has changed":
     "abgehakt von {0} am {1}, veraltet: dahinter hat sich etwas geändert",
