@@ -1,5 +1,6 @@
 import type { LiveNotebook } from "../notebook/live";
 import { columnsOf, isOptionPage, type Page, pageByName } from "../notebook/model";
+import { offsetsNames } from "../notebook/offsets-name";
 import { say } from "../words/say";
 
 /** Offsets as a free sheet holds them. */
@@ -11,7 +12,7 @@ export interface OffsetPage {
 
 /** The free sheet with the offsets of an option: `Offsets Cruiser`, or `Offsets` for all options alike. */
 export const offsetPageOf = (live: LiveNotebook, option: string): Page | undefined =>
-  [`Offsets ${option}`, "Offsets"]
+  offsetsNames(option)
     .map((name) => pageByName(live.notebook, name))
     .find((page) => page !== undefined && !isOptionPage(page));
 

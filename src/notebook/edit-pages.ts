@@ -14,12 +14,15 @@ import {
   type Row,
 } from "./model";
 import { forgetPage } from "./noted-of-page";
+import { checkOffsetsName } from "./offsets-name";
 import { functionColumns, isFunctionPage } from "./own/function-page";
 import { Refusal } from "./refusal";
-import { moveAddresses } from "./row-entry";
+import { renameNoted } from "./rename-noted";
 import { dropPageIn, renamePageIn } from "./structure";
+import { fileStem } from "./usual-page";
 
-function checkName(notebook: Notebook, name: string): void {
+/** @param own the page that is to have the name; it may have had it in other letters, large or small. */
+function checkName(notebook: Notebook, name: string, own?: Page): void {
   checkLength(say`Page`, name);
   if (!/^[^\s.!:/\\?*[\]'"@][^.!:/\\?*[\]'"@\n\r]*$/u.test(name) || name !== name.trim()) {
     throw new Refusal(
@@ -27,16 +30,12 @@ function checkName(notebook: Notebook, name: string): void {
     );
   }
   const taken = pageByName(notebook, name);
-  if (taken) throw new Refusal(say`There is already a page "${taken.name}"; give another name.`);
+  if (taken && taken !== own) throw new Refusal(say`There is already a page "${taken.name}"; give another name.`);
 }
 
 /** A file name of its own for a page: `side-force.csv`. */
 function fileFor(notebook: Notebook, name: string): string {
-  const stem =
-    name
-      .toLowerCase()
-      .replace(/[^\p{L}\p{N}]+/gu, "-")
-      .replace(/^-|-$/g, "") || "page";
+  const stem = fileStem(name);
   const taken = new Set(notebook.pages.map((page) => page.file.toLowerCase()));
   let file = `${stem}.csv`;
   for (let n = 2; taken.has(file); n++) file = `${stem}-${n}.csv`;
@@ -77,31 +76,32 @@ export function removePage(notebook: Notebook, id: string): Notebook {
   return mapFormulas(forgetPage(rest, page.name), (formula) => dropPageIn(formula, page.name));
 }
 
-/** Gives a page another name; references, notes and what is noted of its rows follow. */
+/**
+ * Gives a page another name; references and what is noted of it follow, its file stays.
+ *
+ * @throws Refusal for a name that cannot be or is taken, and for a sheet of offsets that would no longer be found.
+ */
 export function renamePage(notebook: Notebook, id: string, name: string): Notebook {
   const page = pageOf(notebook, id);
   if (page.name === name) return notebook;
-  if (page.name.toLowerCase() !== name.toLowerCase()) checkName(notebook, name);
+  checkName(notebook, name, page);
+  checkOffsetsName(notebook, page, name);
   const renamed = withPages(
     notebook,
     notebook.pages.map((one) => (one.id === id ? { ...one, name } : one)),
   );
   const followed = mapFormulas(renamed, (formula) => renamePageIn(formula, page.name, name));
-  const prefix = `${page.name}.`;
-  const addressed = moveAddresses(followed, (address) =>
-    address.startsWith(prefix) ? `${name}.${address.slice(prefix.length)}` : address,
-  );
-  const { notes } = addressed.about;
-  if (!notes || !(page.name in notes)) return addressed;
-  const moved = Object.fromEntries(Object.entries(notes).map(([of, note]) => [of === page.name ? name : of, note]));
-  return { ...addressed, about: { ...addressed.about, notes: moved } };
+  return renameNoted(followed, page.name, name);
 }
 
-/** Moves a page to another place in the order of the job. */
+/** Moves a page to another place in the order of the job. @throws Refusal for a place before the first or past the last. */
 export function movePage(notebook: Notebook, id: string, to: number): Notebook {
   const page = pageOf(notebook, id);
-  const rest = notebook.pages.filter((one) => one.id !== id);
-  return withPages(notebook, [...rest.slice(0, to), page, ...rest.slice(to)]);
+  const { pages } = notebook;
+  const from = pages.indexOf(page);
+  if (to < 0) throw new Refusal(say`${page.name} is the first page already.`);
+  if (to >= pages.length) throw new Refusal(say`${page.name} is the last page already.`);
+  return from === to ? notebook : withPages(notebook, pages.toSpliced(from, 1).toSpliced(to, 0, page));
 }
 
 function checkTable(name: string, rows: readonly Row[]): void {

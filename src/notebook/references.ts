@@ -54,9 +54,9 @@ function cornerText(at: Corner): string {
   return column + row;
 }
 
-/** A page's name as a formula writes it. */
+/** A page's name as a formula writes it; the engine reads other letters than Latin ones in quotation marks alone. */
 export const pagePrefix = (name: string): string =>
-  /^[\p{L}_][\p{L}\p{N}_]*$/u.test(name) ? `${name}!` : `'${name.replaceAll("'", "''")}'!`;
+  /^(?!\d)[\w\u00C0-\u00D6\u00D8-\u00F6\u00F8-\u02AF]+$/.test(name) ? `${name}!` : `'${name.replaceAll("'", "''")}'!`;
 
 function referenceText(reference: Reference): string {
   const prefix = reference.page === undefined ? "" : pagePrefix(reference.page);

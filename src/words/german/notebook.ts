@@ -57,6 +57,10 @@ export const notebook: Catalogue = {
   'There is already a page "{0}"; give another name.': "Es gibt schon eine Seite „{0}“; geben Sie einen anderen Namen.",
   "There are {0} pages (allowed {1}); remove one first.":
     "Es gibt {0} Seiten (erlaubt {1}); entfernen Sie zuerst eine.",
+  "{0} is the first page already.": "{0} ist schon die erste Seite.",
+  "{0} is the last page already.": "{0} ist schon die letzte Seite.",
+  "{0}: cut lines are drawn from the page of this name; it may be called Offsets, or Offsets with the name of an option.":
+    "{0}: Aus der Seite dieses Namens werden Schnittlinien gezeichnet; sie darf Offsets heißen, oder Offsets mit dem Namen einer Variante.",
   "The last page cannot be removed.": "Die letzte Seite kann nicht entfernt werden.",
   "{0} is an option page; the table must begin with {1} and the options.":
     "{0} ist eine Variantenseite; die Tabelle muss mit {1} und den Varianten beginnen.",
