@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { decodeFile } from "../notebook/decode";
 import { parsePage } from "../notebook/page-csv";
+import { usualPage } from "../notebook/usual-page";
 import { printOptions } from "../study/options/print";
 import { readOptions } from "../study/options/read";
 import { runOptions } from "../study/options/run";
@@ -21,11 +22,12 @@ export interface OptionsWishes {
 
 /** Calculates the options of a CSV file, a boat a line, and prints their results the same way. */
 export function calculateOptions(output: Output, folder: string, wishes: OptionsWishes): void {
-  const { from, rows = "Compare.*", base } = wishes;
+  const { from, base } = wishes;
   if (from === undefined) {
     throw new Misuse(say`options needs the file with the options, for example --from boats.csv.`);
   }
   const notebook = readFolder(output.path(folder));
+  const { rows = `${usualPage(notebook.pages, "Compare")?.name ?? "Compare"}.*` } = wishes;
   const column = columnOf(notebook, base);
   let bytes: Uint8Array;
   try {

@@ -5,6 +5,7 @@ import { readAbout } from "../notebook/migrate";
 import { printPage } from "../notebook/page-csv";
 import { proofRows } from "../notebook/proof-page";
 import { tablesRows } from "../notebook/tables-page";
+import { usualPage } from "../notebook/usual-page";
 import { say } from "../words/say";
 import { Misuse, type Output } from "./output";
 
@@ -14,10 +15,13 @@ const makers = { Proof: proofRows, Tables: tablesRows } as const;
 export function writeProof(output: Output, folder: string): void {
   const path = output.path(folder);
   const about = readAbout(readFileSync(join(path, "notebook.json"), "utf8"));
-  const entries = about.pages.filter((page) => page.name in makers);
+  const entries = Object.entries(makers).flatMap(([name, rows]) => {
+    const entry = usualPage(about.pages, name);
+    return entry ? [{ file: entry.file, rows }] : [];
+  });
   if (entries.length === 0) throw new Misuse(say`${folder}: notebook.json lists neither Proof nor Tables.`);
-  for (const { name, file } of entries) {
-    writeFileSync(join(path, file), printPage(makers[name as keyof typeof makers](catalogue)));
+  for (const { file, rows } of entries) {
+    writeFileSync(join(path, file), printPage(rows(catalogue)));
     output.write(`${file}\n`);
   }
 }

@@ -1,5 +1,6 @@
 import type { LiveNotebook } from "../notebook/live";
-import { optionsOf } from "../notebook/model";
+import { type Notebook, optionsOf } from "../notebook/model";
+import { usualPage } from "../notebook/usual-page";
 import { said, say } from "../words/say";
 import type { Figure } from "./figure";
 import { type FigureName, kinds } from "./kinds";
@@ -18,8 +19,11 @@ const pages: Readonly<Record<string, readonly FigureName[]>> = {
   Compare: ["options compared"],
 };
 
-export const figureNames = (page: string): readonly FigureName[] =>
-  Object.entries(pages).find(([name]) => name.toLowerCase() === page.toLowerCase())?.[1] ?? [];
+/** The figures that stand beside a page, by the name it has now. */
+export const figureNames = (notebook: Notebook, page: string): readonly FigureName[] =>
+  Object.entries(pages).find(
+    ([name]) => usualPage(notebook.pages, name)?.name.toLowerCase() === page.toLowerCase(),
+  )?.[1] ?? [];
 
 const told = 3;
 
@@ -40,7 +44,7 @@ export function figureOf(live: LiveNotebook, name: FigureName, option: string): 
 
 /** The figures of a page for one option, drawn from the notebook as it stands. */
 export const figuresOf = (live: LiveNotebook, page: string, option: string): readonly Figure[] =>
-  figureNames(page)
+  figureNames(live.notebook, page)
     // A curved side is drawn where somebody has measured it.
     .filter((name) => name !== "cut lines" || offsetPageOf(live, option) !== undefined)
     .map((name) => figureOf(live, name, option));

@@ -1,6 +1,7 @@
 import type { LiveNotebook } from "../notebook/live";
-import { firstOption, type Notebook, optionsOf, pageByName } from "../notebook/model";
+import { firstOption, type Notebook, optionsOf } from "../notebook/model";
 import { rowOfKey } from "../notebook/rows";
+import { usualPage } from "../notebook/usual-page";
 import { say } from "../words/say";
 
 /**
@@ -28,16 +29,21 @@ export class Readings {
   number(address: string): number {
     const at = place(this.live.notebook, address);
     if (!at) return this.miss(say`there is no row ${address}`);
-    const value = this.live.value({ ...at, column: firstOption + optionsOf(this.live.notebook).indexOf(this.option) });
+    const { page, row, called } = at;
+    const value = this.live.value({
+      page,
+      row,
+      column: firstOption + optionsOf(this.live.notebook).indexOf(this.option),
+    });
     switch (value.kind) {
       case "number":
         return value.value;
       case "error":
-        return this.miss(say`${address} is ${value.code}, ${value.sentence}`);
+        return this.miss(say`${called} is ${value.code}, ${value.sentence}`);
       case "blank":
-        return this.miss(say`${address} is blank`);
+        return this.miss(say`${called} is blank`);
       default:
-        return this.miss(say`${address} is not a number`);
+        return this.miss(say`${called} is not a number`);
     }
   }
 
@@ -48,9 +54,11 @@ export class Readings {
   }
 }
 
-function place(notebook: Notebook, address: string): { page: string; row: number } | undefined {
+/** The row `Page.key`, and what it is called now. */
+function place(notebook: Notebook, address: string): { page: string; row: number; called: string } | undefined {
   const split = address.lastIndexOf(".");
-  const page = pageByName(notebook, address.slice(0, split));
-  const row = page ? rowOfKey(page, address.slice(split + 1)) : -1;
-  return page && row > 0 ? { page: page.id, row } : undefined;
+  const key = address.slice(split + 1);
+  const page = usualPage(notebook.pages, address.slice(0, split));
+  const row = page ? rowOfKey(page, key) : -1;
+  return page && row > 0 ? { page: page.id, row, called: `${page.name}.${key}` } : undefined;
 }

@@ -1,8 +1,9 @@
 import type { CellValue } from "../engine/value";
 import type { LiveNotebook } from "../notebook/live";
-import { firstOption, isOptionPage, lead, optionsOf, type Page, pageByName } from "../notebook/model";
+import { firstOption, isOptionPage, lead, optionsOf, type Page } from "../notebook/model";
 import { rowEntry } from "../notebook/row-entry";
 import { type RowKind, rowKind, rowOfKey } from "../notebook/rows";
+import { usualPage } from "../notebook/usual-page";
 import { type Outcome, outcomeAt, outcomeWords } from "../notebook/verdict";
 import { say } from "../words/say";
 import { numberWords, unitWords } from "./unit-words";
@@ -59,7 +60,7 @@ function lineAt(live: LiveNotebook, page: Page, row: number, column: number): Li
 
 /** All rows of a page for one option; undefined where the notebook has no such option page. */
 export function linesOf(live: LiveNotebook, name: string, option: string): readonly Line[] | undefined {
-  const page = pageByName(live.notebook, name);
+  const page = usualPage(live.notebook.pages, name);
   if (!page || !isOptionPage(page)) return undefined;
   const column = firstOption + optionsOf(live.notebook).indexOf(option);
   return page.rows.flatMap((_, row) => {
@@ -71,7 +72,7 @@ export function linesOf(live: LiveNotebook, name: string, option: string): reado
 /** The row `Page.key`, for one option; undefined where the notebook has none. */
 export function lineOf(live: LiveNotebook, address: string, option: string): Line | undefined {
   const split = address.lastIndexOf(".");
-  const page = pageByName(live.notebook, address.slice(0, split));
+  const page = usualPage(live.notebook.pages, address.slice(0, split));
   const row = page ? rowOfKey(page, address.slice(split + 1)) : -1;
   return page && row > 0 ? lineAt(live, page, row, firstOption + optionsOf(live.notebook).indexOf(option)) : undefined;
 }

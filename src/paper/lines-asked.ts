@@ -1,5 +1,5 @@
 import type { LiveNotebook } from "../notebook/live";
-import { pageByName } from "../notebook/model";
+import { usualPage } from "../notebook/usual-page";
 import { say } from "../words/say";
 import { type Line, lineOf, linesOf } from "./line";
 
@@ -39,7 +39,8 @@ export class LinesAsked {
   /** One sentence that names what this sheet looked for and did not find; undefined where nothing is missing. */
   get missing(): string | undefined {
     if (this.absent.length === 0) return undefined;
-    const isPage = (address: string) => pageByName(this.live.notebook, address.replace(/\.[^.]*$/, "")) !== undefined;
+    const isPage = (address: string) =>
+      usualPage(this.live.notebook.pages, address.replace(/\.[^.]*$/, "")) !== undefined;
     const pages = new Set(
       this.absent
         .filter((address) => !address.startsWith("page ") && !isPage(address))

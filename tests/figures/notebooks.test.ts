@@ -19,7 +19,7 @@ describe.each(["three-hulls", "one-hull-three-layouts"])("the worked notebook %s
   );
 
   it("has the figures of eight pages for each option", () => {
-    const withFigures = live.notebook.pages.filter((page) => figureNames(page.name).length > 0);
+    const withFigures = live.notebook.pages.filter((page) => figureNames(live.notebook, page.name).length > 0);
     expect(withFigures).toHaveLength(8);
     const curved = optionsOf(live.notebook).filter((option) => offsetPageOf(live, option));
     expect(curved).toEqual(name === "three-hulls" ? ["Cruiser"] : []);

@@ -34,8 +34,8 @@ export class Drawings {
   }
 
   show(): TemplateResult | typeof nothing {
-    const { page } = this.desk;
-    const names = this.figures?.figureNames(page.name) ?? [];
+    const { page, notebook } = this.desk;
+    const names = this.figures?.figureNames(notebook, page.name) ?? [];
     const name = this.picked.get(page.id) ?? names[0];
     if (!name || !names.includes(name)) return nothing;
     const figure = this.figure(name);

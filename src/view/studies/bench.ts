@@ -1,6 +1,7 @@
 import type { TemplateResult } from "lit/html.js";
 import { firstOption, isOptionPage, lead, type Page, textAt } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
+import { usualPage } from "../../notebook/usual-page";
 import type { AskWishes } from "../../study/client";
 import type { Studies, StudyName } from "../../study/messages";
 import { cellOf, checkRows, columnOf, keyedRows, optionName, quantityOf, type StudyRow } from "../../study/rows";
@@ -25,7 +26,8 @@ export class Bench {
     this.option = optionName(notebook, isOption ? column : firstOption);
     const key = isOption ? textAt(page, row, lead.key) : "";
     const results = this.results();
-    const usual = ["Compare.price_80", "Estimate.price_80"].find((name) => results.some((one) => one.name === name));
+    const priced = ["Compare", "Estimate"].map((name) => `${usualPage(notebook.pages, name)?.name}.price_80`);
+    const usual = priced.find((name) => results.some((one) => one.name === name));
     const selected = results.find((one) => one.name === `${page.name}.${key}`);
     this.result = selected?.name ?? usual ?? results[0]?.name ?? "";
   }

@@ -4,6 +4,7 @@ import { html, nothing, type TemplateResult } from "lit/html.js";
 import { isOptionPage, optionsOf } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
 import { detectShape, readTable } from "../../notebook/table-in";
+import { usualPage } from "../../notebook/usual-page";
 import { addOptions } from "../../study/options/into";
 import { printOptions } from "../../study/options/print";
 import { type OptionTable, readOptions } from "../../study/options/read";
@@ -41,7 +42,7 @@ export class FromFile implements Part {
   ) {
     this.running = new Running(update);
     const pages = bench.desk.notebook.pages.filter(isOptionPage);
-    this.rows = `${(pages.find(({ name }) => name === "Compare") ?? pages[0])?.name ?? ""}.*`;
+    this.rows = `${(usualPage(pages, "Compare") ?? pages[0])?.name ?? ""}.*`;
   }
 
   leave(): void {

@@ -7,6 +7,7 @@ import { optionsTable } from "../../figures/studies/options-table";
 import { addOption } from "../../notebook/edit-options";
 import { isOptionPage, optionsOf } from "../../notebook/model";
 import { Refusal } from "../../notebook/refusal";
+import { usualPage } from "../../notebook/usual-page";
 import { checkRows, keyedRows, quantityOf, rowsNamed, type StudyRow } from "../../study/rows";
 import { sideBySideSentence } from "../../study/sentences";
 import { type SideBySide, sideBySide } from "../../study/side-by-side";
@@ -26,7 +27,7 @@ export class OptionsBeside implements Part {
   readonly name = say`Side by side`;
   private left: ReadonlySet<string> = new Set();
   private rows: string;
-  private named = "Compare.*, *.price_*";
+  private named: string;
   private base = "";
   private best = "";
   private bestIs: "least" | "most" = "least";
@@ -42,7 +43,8 @@ export class OptionsBeside implements Part {
   ) {
     const { notebook, page } = bench.desk;
     const pages = notebook.pages.filter(isOptionPage);
-    const first = pages.find(({ name }) => name === "Compare") ?? (isOptionPage(page) ? page : pages[0]);
+    const first = usualPage(pages, "Compare") ?? (isOptionPage(page) ? page : pages[0]);
+    this.named = `${usualPage(pages, "Compare")?.name ?? "Compare"}.*, *.price_*`;
     this.rows = first ? `${first.name}.*` : rowChoices.all;
     const prices = keyedRows(notebook).filter(({ name }) => name.endsWith(".price_80"));
     this.best = (prices.find(({ page: one }) => one === first) ?? prices[0])?.name ?? "";
