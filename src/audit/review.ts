@@ -87,7 +87,8 @@ export function placesOf(
   return { cell: address, row: key ? `${page.name}.${key}` : undefined, page: `${page.name}.*` };
 }
 
-function markOf(marks: Marks, cells: readonly Position[]): string {
+/** The mark by which a tick knows its cells again. */
+export function markOf(marks: Marks, cells: readonly Position[]): string {
   const [only, ...more] = cells;
   return only && more.length === 0 ? marks.of(only) : hashOf(cells.map((cell) => marks.of(cell)).join("\n"));
 }
