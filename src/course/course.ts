@@ -49,11 +49,26 @@ export function release(notebook: Notebook, file: string, isReleased: boolean): 
   return { ...notebook, about };
 }
 
+/**
+ * A task of a file that was handed out: by its title, since the number is another one when tasks were moved or removed;
+ * by its number where the title is another one now.
+ *
+ * @param titles of all tasks in the file, by number.
+ * @throws Refusal when neither is left in the course.
+ */
+export function taskHandedOut(course: Course, number: string, titles: ReadonlyMap<string | undefined, string>): Task {
+  const title = titles.get(number) ?? "";
+  const there = course.tasks.find((task) => String(task.number) === number.trim());
+  const isOthers = there !== undefined && [...titles.values()].some((one) => isCalled(there, one));
+  const isKnown = course.tasks.some((task) => isCalled(task, title));
+  return taskBy(course, title !== "" && (isKnown || isOthers) ? title : number);
+}
+
+const isCalled = ({ title }: Task, wanted: string): boolean => title.toLowerCase() === wanted.trim().toLowerCase();
+
 /** The task with a number or a title. @throws Refusal that says which there are. */
 export function taskBy(course: Course, wanted: string): Task {
-  const task = course.tasks.find(
-    ({ number, title }) => String(number) === wanted.trim() || title.toLowerCase() === wanted.trim().toLowerCase(),
-  );
+  const task = course.tasks.find((one) => String(one.number) === wanted.trim() || isCalled(one, wanted));
   if (task) return task;
   const there = course.tasks.map(({ number, title }) => `${number} ${title}`).join(", ");
   throw new Refusal(say`There is no task "${wanted}" (there are ${there}).`);

@@ -6,7 +6,7 @@ import { say } from "../words/say";
 import { allowanceWords } from "./allowance";
 import { givenIn, questionOf } from "./asked";
 import { harmless } from "./class-table";
-import { type Course, taskBy } from "./course";
+import { type Course, taskHandedOut } from "./course";
 import { type Marked, markTask } from "./mark";
 import { type Numbers, numbersFor } from "./numbers";
 import { traineeId } from "./seed";
@@ -137,12 +137,14 @@ export function markTraineeFile(course: Course, file: string, bytes: Uint8Array)
   if (trainee === "")
     throw new Refusal(say`${file}: the row "trainee" is missing or has no value; put the trainee there.`);
   const wanted = [...new Set(rows.flatMap((row) => row[traineeColumn.task] || []))];
+  const titled = rows.filter((row) => row[traineeColumn.part] === "task");
+  const titles = new Map(titled.map((row) => [row[traineeColumn.task], row[traineeColumn.text] ?? ""]));
   return {
     file,
     trainee,
     tasks: wanted.map((number) => {
       const own = rows.filter((row) => row[traineeColumn.task] === number);
-      return markRows(course, trainee, taskBy(course, number), own);
+      return markRows(course, trainee, taskHandedOut(course, number, titles), own);
     }),
   };
 }
