@@ -133,7 +133,7 @@ export class Shell {
         <p class="brand">${hullMark}<span>Athwart</span></p>
         <p class="job" title=${notebook.about.title}>${notebook.about.title}</p>
         <p class="soft options">${listed(optionsOf(notebook))}</p>
-        ${pageList(desk, this.standing, (one, byMouse) => this.go(one, byMouse), isTask || tasks.isTraineeSide ? undefined : wishes)}
+        ${pageList(desk, this.standing, (one, byMouse) => this.go(one, byMouse), tasks.keepsPages ? undefined : wishes)}
         ${this.files()}
       </nav>
       <main>

@@ -4,6 +4,7 @@ import { auditBeside } from "./audit-beside";
 import { inBackground } from "./background";
 import type { Desk } from "./desk";
 import { calledHere } from "./edits/called-here";
+import { pageDeedsOf } from "./edits/page-deeds";
 import { exportPage } from "./files/hand-out-page";
 import { chooseNotebook, chooseTable } from "./files/incoming";
 import { saving } from "./files/saving";
@@ -14,7 +15,7 @@ import type { Remedies } from "./keeping/alarms";
 import type { Keeper } from "./keeping/keeper";
 import { remediesOf } from "./keeping/remedies";
 import type { Offline } from "./offline/offline";
-import { pageMenu, toPageList } from "./panels/page-menu";
+import { type PageDeeds, pageMenu, toPageList } from "./panels/page-menu";
 import type { Side } from "./side";
 
 /** What the page's buttons and keys do; the larger parts behind them are fetched when they are first used. */
@@ -36,8 +37,7 @@ export interface Wishes {
   readonly menu: (x?: number, y?: number) => void;
   /** Opens what can be done with a page, at a place on the screen. */
   readonly pageMenu: (page: Page, x: number, y: number) => void;
-  /** Turns to a page and asks whether it may go. */
-  readonly removePage: (page: Page) => void;
+  readonly pageDeeds: PageDeeds;
   readonly remedies: Remedies;
   readonly notebooks: () => void;
   readonly openNotebook: () => void;
@@ -76,8 +76,7 @@ export function wishesOf(
       ),
     );
   const audit = auditBeside(desk, side, toCells);
-  const removePage = (page: Page) =>
-    inBackground(import("./dialogs/ask-remove-page").then(({ askRemovePage }) => askRemovePage(desk, page)));
+  const pageDeeds = pageDeedsOf(desk);
   return {
     options,
     studies,
@@ -95,15 +94,12 @@ export function wishesOf(
       const entries = cellMenu(desk, (by) => grid()?.widen(by), options, tick, unfold);
       openMenu(say`Rows and cells`, entries, x ?? box?.left ?? 0, y ?? box?.bottom ?? 0, toCells);
     },
-    pageMenu: (page, x, y) =>
-      openMenu(
-        say`Page ${page.name}`,
-        pageMenu(desk, page, () => removePage(page)),
-        x,
-        y,
-        toPageList,
-      ),
-    removePage,
+    pageMenu: (page, x, y) => {
+      if (desk.closed === undefined) {
+        openMenu(say`Page ${page.name}`, pageMenu(desk, page, pageDeeds), x, y, toPageList);
+      } else desk.say(desk.closed, "refused");
+    },
+    pageDeeds,
     remedies: remediesOf(desk, keeper, offline, { save: saveNotebook, notebooks }),
     notebooks,
     openNotebook: () => inBackground(chooseNotebook(desk)),

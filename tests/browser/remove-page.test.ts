@@ -33,7 +33,8 @@ it("goes by keyboard after a question that says what reads it, and comes back wi
   await page.keyboard.press("Tab");
   await expect.poll(() => focused(page)).toBe("What can be done with page Side force");
   await page.keyboard.press("Enter");
-  await expect.poll(() => focused(page)).toMatch(/^Remove page Side force …/);
+  await expect.poll(() => focused(page)).toMatch(/^Rename page Side force …/);
+  await until(page, "ArrowDown", /^Remove page Side force …/);
   await page.keyboard.press("Enter");
   await page.waitForSelector("dialog[open]");
   expect((await page.textContent("dialog"))?.replace(/\s+/g, " ")).toMatch(

@@ -35,6 +35,11 @@ export class Tasks {
     return !this.isTrainer && holdsTasks(this.desk.notebook);
   }
 
+  /** Whether the pages stay as they are: on the trainee's side, and in a file that a trainee was handed. */
+  get keepsPages(): boolean {
+    return this.isTraineeSide || this.desk.notebook.about.pages.some(({ kind }) => kind === askedKind);
+  }
+
   /** Whether a page is shown as a task to be worked, and not as cells. */
   shows(page: Page): boolean {
     const kind = this.kindOf(page);

@@ -43,7 +43,6 @@ function remove(desk: Desk, page: Page): void {
 
 /** Turns to a page, says what would miss it and what goes with it, and removes it when the person says so. */
 export async function askRemovePage(desk: Desk, page: Page): Promise<void> {
-  if (!desk.live) return;
   if (desk.notebook.pages.length === 1) {
     desk.say(say`The last page cannot be removed.`, "refused");
     return;

@@ -17,11 +17,16 @@ export class Keeper {
   private hasAsked = false;
 
   constructor(private readonly desk: Desk) {
-    desk.subscribe(({ kind }) => {
+    desk.subscribe((happening) => {
+      const { kind } = happening;
       if (kind === "calculating") this.attach();
       if (kind === "opened" && !this.isOpening) inBackground(this.adopt());
       if (kind === "page" || kind === "selection") this.remember();
-      if (kind === "change") this.persist();
+      if (happening.kind === "change") {
+        this.persist();
+        // The page may have another name now.
+        if (happening.change.structure) this.remember();
+      }
     });
     document.addEventListener("visibilitychange", () => {
       if (document.visibilityState === "hidden") inBackground(this.flush());

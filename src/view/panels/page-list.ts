@@ -8,6 +8,7 @@ import { cornerMark, moreMark, openMark, ringMark } from "../marks";
 import { proofsOf } from "../proofs";
 import type { OptionStanding, Standing } from "../standing";
 import type { Wishes } from "../wishes";
+import { pageDeed } from "./page-keys";
 import { listedTick } from "./page-tick";
 
 /** More options than this are summed up in words alone. */
@@ -72,7 +73,7 @@ export function pageList(
   desk: Desk,
   standing: Standing | undefined,
   go: (page: Page, byMouse: boolean) => void,
-  wishes: Pick<Wishes, "pageMenu" | "removePage"> | undefined,
+  wishes: Pick<Wishes, "pageMenu" | "pageDeeds"> | undefined,
 ): TemplateResult {
   const { notebook, page: shown } = desk;
   const menuUnder = (page: Page, event: Event) => {
@@ -83,7 +84,10 @@ export function pageList(
   };
   const key = (page: Page) => (event: KeyboardEvent) => {
     if ((event.shiftKey && event.key === "F10") || event.key === "ContextMenu") menuUnder(page, event);
-    if (event.key === "Delete") wishes?.removePage(page);
+    const deed = wishes && pageDeed(event, wishes.pageDeeds);
+    if (!deed) return;
+    event.preventDefault();
+    deed(page);
   };
   return html`<ol class="pages">
     ${notebook.pages.map(
@@ -112,7 +116,7 @@ export function pageList(
                 aria-haspopup="menu"
                 aria-label=${say`What can be done with page ${page.name}`}
                 title=${say`What can be done with this page`}
-                ?disabled=${!desk.live}
+                ?disabled=${!desk.live || desk.closed !== undefined}
                 @click=${(event: Event) => menuUnder(page, event)}
               >${moreMark}</button>`
             : nothing
