@@ -14,7 +14,7 @@ export function rowEntry(notebook: Notebook, page: Page, row: number): RowEntry 
 }
 
 /** Gives what is noted under addresses another address: rows, reviews and accepted findings alike. */
-export function moveAddresses(notebook: Notebook, move: (address: string) => string): Notebook {
+function moveAddresses(notebook: Notebook, move: (address: string) => string): Notebook {
   const { about } = notebook;
   // `Supply.drop@Cruiser` goes with its row.
   const moveCell = (place: string): string => {
