@@ -6,6 +6,7 @@ import type { AnyDefinition } from "../formula/definition";
 import { whyNotUnfolded } from "../formula/unfold/reason";
 import { type CellOf, type UnfoldedRow, unfold } from "../formula/unfold/unfold";
 import { say } from "../words/say";
+import { branchTest } from "./branch-test";
 import { type CellText, pageOf, setCells } from "./edit-cells";
 import { insertRows } from "./edit-lines";
 import { columnsOf, firstOption, isOptionPage, lead, type Notebook, type Page, textAt } from "./model";
@@ -14,18 +15,28 @@ import { columnName, pagePrefix, referencesOf } from "./references";
 import { Refusal } from "./refusal";
 import { argumentTexts, scanCalls } from "./scan-calls";
 
+/** The name of the row that says whether the branch is taken; no symbol holds a blank. */
+const branchTaken = "branch taken";
+
 /** A call as it stands in the text of a cell. */
 interface CallText {
   readonly start: number;
   /** Just behind the closing bracket. */
   readonly end: number;
   readonly args: readonly string[];
+  /** Whether the branch that it stands in is taken, as a formula; undefined where it is worked out in any case. */
+  readonly taken: string | undefined;
 }
 
 function callIn(text: string, name: string): CallText | undefined {
   const call = contentOf(text).kind === "formula" ? scanCalls(text).find((one) => one.name === name) : undefined;
   if (call?.close === undefined) return undefined;
-  return { start: call.start, end: call.close + 1, args: argumentTexts(text, call) };
+  return {
+    start: call.start,
+    end: call.close + 1,
+    args: argumentTexts(text, call),
+    taken: branchTest(text, call.start),
+  };
 }
 
 /** The named functions in a cell, each once, outer ones first. */
@@ -95,6 +106,15 @@ function argumentRows(definition: AnyDefinition, calls: readonly CallText[]): Ar
     );
 }
 
+interface BranchRow {
+  readonly name: string;
+  readonly decides: true;
+}
+
+/** Where the call stands in a branch, a row says whether that is taken; while it is not, the others say that too. */
+const branchRows = (calls: readonly CallText[]): BranchRow[] =>
+  calls.some(({ taken }) => taken !== undefined) ? [{ name: branchTaken, decides: true }] : [];
+
 /** The line before which the rows go: the row's own, or the page's end where a range would take them in. */
 function placeFor(notebook: Notebook, page: Page, row: number, isFilled: boolean): number {
   let place = row;
@@ -159,18 +179,19 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
   if (calls.size === 0)
     throw new Refusal(say`Row ${row + 1} of ${page.name} does not call ${definition.name}; choose a row that does.`);
   const { rows, result } = unfold(definition);
+  const branch = branchRows([...calls.values()]);
   const args = argumentRows(definition, [...calls.values()]);
   const isFilled = calls.size === columnsOf(page) - firstOption;
   const free = placeFor(notebook, page, row, isFilled);
   // At the page's end they stand under a heading.
   const place = free === row ? row : free + 1;
-  const count = args.length + rows.length;
+  const count = branch.length + args.length + rows.length;
   const at = place === row ? row + count : row;
   const made = place === row ? insertRows(notebook, id, row, count) : notebook;
   // References have moved with the rows; everything is written as the formulas read now.
   const moved = callsOfRow(pageOf(made, id), at, definition);
   const lines = new Map<string, number>();
-  [...args, ...rows].forEach(({ name }, i) => {
+  [...branch, ...args, ...rows].forEach(({ name }, i) => {
     lines.set(name, place + i);
   });
   const stem = textAt(page, row, lead.key) || definition.name.replace(/^.*\./, "").toLowerCase();
@@ -182,7 +203,10 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
       if (line !== undefined) return `${columnName(column)}${line + 1}`;
       return call.args[Object.keys(definition.args).indexOf(name)] ?? "";
     };
-  const ofRow = (one: UnfoldedRow | ArgumentRow): readonly string[] => {
+  const ofRow = (one: UnfoldedRow | ArgumentRow | BranchRow): readonly string[] => {
+    if ("decides" in one) {
+      return [say`The branch with ${definition.name} is taken`, "", say`FALSE: the rows of its steps are not used`];
+    }
     if (!("argument" in one))
       return [one.title, one.unit === "any" ? textAt(page, row, lead.unit) : one.unit, one.basis];
     const { argument, name } = one;
@@ -194,7 +218,15 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
       say`${words(name)} of ${definition.name}; allowed ${allowed(argument)}`,
     ];
   };
-  const cells: CellText[] = [...args, ...rows].flatMap((one, i) => {
+  const textOf = (one: UnfoldedRow | ArgumentRow | BranchRow, column: number, call: CallText): string => {
+    if ("decides" in one) return `=${call.taken ?? "TRUE()"}`;
+    const formula =
+      "argument" in one ? argumentFormula(one.argument, call.args[one.place] ?? "") : one.formula(cellOf(column, call));
+    const text = typed(formula);
+    if (branch.length === 0 || !text.startsWith("=")) return text;
+    return `=IF(${cellOf(column, call)(branchTaken)},${formula},${literal(say`not used`)})`;
+  };
+  const cells: CellText[] = [...branch, ...args, ...rows].flatMap((one, i) => {
     const [title = "", unit = "", basis = ""] = ofRow(one);
     const line = { page: id, row: place + i };
     return [
@@ -205,11 +237,7 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
       ...[...moved].map(([column, call]) => ({
         ...line,
         column,
-        text: typed(
-          "argument" in one
-            ? argumentFormula(one.argument, call.args[one.place] ?? "")
-            : one.formula(cellOf(column, call)),
-        ),
+        text: textOf(one, column, call),
       })),
     ];
   });
