@@ -116,6 +116,28 @@ describe("the list of pages, by keyboard alone", () => {
   });
 });
 
+describe("a notebook that is closed to changes", () => {
+  it("keeps its pages as they are, and says why", { timeout: 120_000 }, async () => {
+    const { page: first } = await place.desk();
+    await first.waitForFunction(() =>
+      /Kept in this browser/.test(document.querySelector(".safety")?.textContent ?? ""),
+    );
+    const page = await first.context().newPage();
+    await page.goto(first.url());
+    await page.waitForSelector("html[data-ready]");
+    await expect.poll(() => page.textContent(".alarm")).toMatch(/open in another window/);
+    expect(await page.locator(".pages .more").isDisabled()).toBe(true);
+    await page.locator('.pages button[data-page="Tunnel"]').focus();
+    for (const key of ["F2", "Alt+ArrowUp", "Alt+ArrowDown", "Delete", "Shift+F10"]) {
+      await page.keyboard.press(key);
+      await heard(page, /open in another window/);
+    }
+    expect(await page.locator("dialog, [role=menu]").count()).toBe(0);
+    expect(await names(page)).toEqual(shipped);
+    expect(await page.textContent("h1")).not.toContain("Tunnel");
+  });
+});
+
 describe("the pages of a course", () => {
   it("stay as they are on the trainee's side; the trainer removes a task and brings it back", {
     timeout: 120_000,
