@@ -205,7 +205,11 @@ export function unfoldCall(notebook: Notebook, id: string, row: number, definiti
     };
   const ofRow = (one: UnfoldedRow | ArgumentRow | BranchRow): readonly string[] => {
     if ("decides" in one) {
-      return [say`The branch with ${definition.name} is taken`, "", say`FALSE: the rows of its steps are not used`];
+      return [
+        say`The branch with ${definition.name} is taken`,
+        "",
+        say`where it is not, the rows of its steps are not used`,
+      ];
     }
     if (!("argument" in one))
       return [one.title, one.unit === "any" ? textAt(page, row, lead.unit) : one.unit, one.basis];

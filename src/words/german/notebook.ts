@@ -9,7 +9,7 @@ export const notebook: Catalogue = {
   blank: "leer",
   "not used": "nicht gebraucht",
   "The branch with {0} is taken": "Der Zweig mit {0} wird genommen",
-  "FALSE: the rows of its steps are not used": "FALSE: Die Zeilen ihrer Schritte werden nicht gebraucht",
+  "where it is not, the rows of its steps are not used": "wo nicht, werden die Zeilen ihrer Schritte nicht gebraucht",
   "less than 0.1 %": "weniger als 0,1 %",
   "holds, nothing to spare": "erfüllt, keine Reserve",
   "holds, {0} to spare": "erfüllt, {0} Reserve",
