@@ -149,15 +149,4 @@ describe("the page's shape", () => {
     );
     for (const red of grounds.slice(0, 2)) expect(red).toBeLessThan(60);
   });
-
-  it("never lets a verdict in a cell be cut short", async () => {
-    const { page } = await place.desk();
-    for (const name of ["Supply", "Compare", "Tunnel", "Estimate"]) {
-      await turnTo(page, name);
-      const cut = await page.$$eval("#cells td.cell.holds, #cells td.cell.short", (cells) =>
-        cells.filter((cell) => cell.scrollWidth > cell.clientWidth + 1).map((cell) => cell.textContent),
-      );
-      expect(cut, name).toEqual([]);
-    }
-  });
 });

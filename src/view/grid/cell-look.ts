@@ -59,7 +59,7 @@ function optionLook(live: LiveNotebook, page: Page, row: number, column: number,
     // The shape says that it is open; the words say why.
     if (outcome.kind === "open")
       return { shape: "open", text: outcome.why, sentence: outcome.why, isRight, isWrapped: true };
-    return { shape: outcome.kind, text: outcomeInCell(outcome), margin: outcome.margin, isRight };
+    return { shape: outcome.kind, text: outcomeInCell(outcome), margin: outcome.margin, isRight, isWrapped: true };
   }
   const isSpilled = text === "" && live.isSpilled(at);
   if (text === "" && !isSpilled)

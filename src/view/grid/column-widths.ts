@@ -1,9 +1,9 @@
-import { firstOption, isOptionPage, type Page } from "../../notebook/model";
+import { firstOption, isOptionPage, lead, type Page } from "../../notebook/model";
 import { isFunctionPage } from "../../notebook/own/function-page";
 import { functionWidths } from "./function-widths";
 import type { Look } from "./look";
 import { type LookAt, natural } from "./natural-width";
-import { optionWidths } from "./option-widths";
+import { leastBasis, optionWidths } from "./option-widths";
 import { fitted, range } from "./share-room";
 
 /**
@@ -34,3 +34,7 @@ export function frozenColumns(page: Page, widths: readonly number[], room: numbe
   const leads = widths.slice(0, firstOption).reduce((sum, width) => sum + width, 0);
   return leads + (widths[firstOption] ?? 0) * 1.5 < room ? firstOption : 1;
 }
+
+/** Whether a column is too narrow for its words and shows no more than that there are some. */
+export const isSign = (page: Page, column: number, width: number): boolean =>
+  isOptionPage(page) && column === lead.basis && width < leastBasis;

@@ -12,7 +12,7 @@ function part(name: string, text: string): HTMLElement {
 }
 
 /** The head of a column: its letter as a faint mark in the margin, and on option pages its name. */
-export function drawHeader(page: Page, column: number, th: HTMLTableCellElement): void {
+export function drawHeader(page: Page, column: number, th: HTMLTableCellElement, isSign = false): void {
   const label = th.querySelector(".colHeader");
   if (!label) return;
   const name = headName(page, column);
@@ -23,6 +23,7 @@ export function drawHeader(page: Page, column: number, th: HTMLTableCellElement)
   if (name && !isCorner) label.setAttribute("title", name);
   else label.removeAttribute("title");
   th.classList.toggle("named", hasHeader(page));
+  th.classList.toggle("sign", isSign && !isCorner);
   th.classList.toggle("right", isOptionPage(page) && column >= firstOption);
 }
 

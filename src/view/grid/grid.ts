@@ -174,7 +174,7 @@ export class Grid {
         fillBlock(desk, this.block(source.from, source.to), this.block(target.from, target.to));
         return false as never;
       },
-      afterGetColHeader: (column, th) => drawHeader(layOut.page, column, th),
+      afterGetColHeader: (column, th) => drawHeader(layOut.page, column, th, layOut.isSign(column)),
       afterGetRowHeader: (row, th) => drawRowHead(th, layOut.laid(row)),
       afterColumnResize: (width, column) => this.keepWidth(column, width),
       afterSelection: (row, col, row2, col2) => {

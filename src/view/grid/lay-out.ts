@@ -5,13 +5,13 @@ import { isInside } from "../block";
 import type { CellMark } from "../cell-marks";
 import { type Desk, firstLine } from "../desk";
 import type { Clipboard } from "../edits/clipboard";
-import { rowDecimals } from "../shown/row-decimals";
 import { cellLook } from "./cell-look";
-import { columnWidths, frozenColumns } from "./column-widths";
+import { columnWidths, frozenColumns, isSign } from "./column-widths";
 import { hasTitleLine } from "./free-row";
 import type { Look } from "./look";
 import { describeCell, paintCell } from "./paint-cell";
-import { rowHeight } from "./row-height";
+import { RowDigits } from "./row-digits";
+import { isOverOneLine, rowHeight } from "./row-height";
 
 /** Width of the row numbers in px. */
 export const rowNumbers = 36;
@@ -29,9 +29,7 @@ export class LayOut {
   private heights: readonly number[] = [];
   /** Widths that a person has set, by page and column. */
   private readonly ownWidths = new Map<string, Map<number, number>>();
-  private decimals = new Map<number, number | undefined>();
-  /** The same before the last change. */
-  private oldDecimals: ReadonlyMap<number, number | undefined> = new Map();
+  private readonly digits = new RowDigits();
 
   constructor(
     private readonly desk: Desk,
@@ -72,13 +70,12 @@ export class LayOut {
   /** Follows the desk's page after a change of its cells. */
   follow(): void {
     this.page = this.desk.page;
-    this.oldDecimals = this.decimals;
-    this.decimals = new Map();
+    this.digits.follow();
   }
 
   /** Works out widths and heights anew. */
   measure(): void {
-    this.decimals.clear();
+    this.digits.forget();
     const own = this.ownWidths.get(this.page.id);
     this.widths = columnWidths(this.page, this.lookAt, this.room).map((width, column) => own?.get(column) ?? width);
     this.heights = Array.from({ length: this.size.rows }, (_, row) =>
@@ -89,11 +86,12 @@ export class LayOut {
   /** Whether a row would need another height than it has, now that some of its cells show something else. */
   isHeightDue(row: number, columns: readonly number[]): boolean {
     const isLow = this.height(row) <= usualHeight;
-    if (isLow && !columns.some((column) => this.mayWrap(row, column) && this.look(row, column).isWrapped)) return false;
+    const isOver = (column: number) => isOverOneLine(this.look(row, column), this.width(column));
+    if (isLow && !columns.some((column) => this.mayWrap(row, column) && isOver(column))) return false;
     return rowHeight(this.page, this.line(row), this.lookAt, this.widths) !== this.height(row);
   }
 
-  /** A number stands in one line whatever its digits are; words may not, nor a check that says why it is open. */
+  /** A number stands in one line whatever its digits are; words may not, nor a check. */
   private mayWrap(row: number, column: number): boolean {
     const at = { page: this.page.id, row: this.line(row), column };
     return this.desk.live?.value(at).kind !== "number" || rowKind(this.page, at.row) === "check";
@@ -101,8 +99,7 @@ export class LayOut {
 
   /** Whether the last change gave a row's numbers another count of digits: then all of them are drawn anew. */
   hasOtherDigits(row: number): boolean {
-    const line = this.line(row);
-    return this.decimalsOf(line) !== this.oldDecimals.get(line);
+    return this.digits.isOther(this.desk.live, this.page, this.line(row));
   }
 
   get frozen(): { readonly fixedColumnsStart: number; readonly fixedRowsTop: number } {
@@ -114,18 +111,12 @@ export class LayOut {
 
   look(row: number, column: number): Look {
     const { live } = this.desk;
-    const line = this.line(row);
     if (!live) return { shape: "blank", text: "" };
-    return cellLook(live, this.page, line, column, this.decimalsOf(line));
+    const line = this.line(row);
+    return cellLook(live, this.page, line, column, this.digits.of(live, this.page, line));
   }
 
   private readonly lookAt = (line: number, column: number): Look => this.look(this.row(line), column);
-
-  private decimalsOf(line: number): number | undefined {
-    const { live } = this.desk;
-    if (live && !this.decimals.has(line)) this.decimals.set(line, rowDecimals(live, this.page, line));
-    return this.decimals.get(line);
-  }
 
   /** Draws a cell with all that lies over it; `kept` are classes that stay, each after a space. */
   draw(td: HTMLTableCellElement, row: number, column: number, kept = ""): void {
@@ -137,8 +128,11 @@ export class LayOut {
 
   private placeClasses(row: number, column: number): string {
     const isLow = this.height(row) <= usualHeight;
-    return (this.isCut(this.line(row), column) ? " cut" : "") + (isLow ? " low" : "");
+    const isCut = this.isCut(this.line(row), column);
+    return (isCut ? " cut" : "") + (isLow ? " low" : "") + (this.isSign(column) ? " sign" : "");
   }
+
+  readonly isSign = (column: number): boolean => isSign(this.page, column, this.width(column));
 
   private isCut(line: number, column: number): boolean {
     const { waiting } = this.clipboard;

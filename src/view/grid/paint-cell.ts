@@ -83,7 +83,9 @@ export function describeCell(td: HTMLTableCellElement, look: Look, marks: readon
   const { sentence, text } = look;
   if (look.shape === "error" || look.shape === "open") td.setAttribute("aria-invalid", "true");
   else td.removeAttribute("aria-invalid");
-  const title = [sentence ?? (text.length > 12 ? text : ""), ...marks.map(({ words }) => words)]
+  // A key or a basis may stand in a column that is narrower than its words.
+  const isBeside = look.shape === "key" || look.shape === "basis";
+  const title = [sentence ?? (isBeside || text.length > 12 ? text : ""), ...marks.map(({ words }) => words)]
     .filter(Boolean)
     .join("\n");
   if (title) td.title = title;

@@ -6,6 +6,10 @@ const lineHeight = 18;
 /** Padding of a row and its line. */
 const around = 7;
 
+/** Whether a text needs more than the one line of a low row. */
+export const isOverOneLine = (look: Look, width: number): boolean =>
+  look.isWrapped === true && linesOf(look, width) > 1;
+
 /** Height of a row in px, so that wrapped words have their lines. */
 export function rowHeight(
   page: Page,

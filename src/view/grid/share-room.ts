@@ -9,6 +9,9 @@ export const range = (least: number, wanted: number, most: number): Range => ({
   wanted: Math.round(Math.max(least, Math.min(wanted, most))),
 });
 
+/** Px without which the columns together do not have what they need. */
+export const least = (ranges: readonly Range[]): number => ranges.reduce((sum, one) => sum + one.least, 0);
+
 /** Each column as wide as it wants to be, or less in the same measure, down to what it needs. */
 export function fitted(ranges: readonly Range[], room: number): number[] {
   const wanted = ranges.reduce((sum, one) => sum + one.wanted, 0);

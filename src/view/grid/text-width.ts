@@ -1,6 +1,6 @@
 import type { Look, Shape } from "./look";
 
-const context = document.createElement("canvas").getContext("2d");
+const context = typeof document === "undefined" ? null : document.createElement("canvas").getContext("2d");
 
 const sans = "13.5px 'IBM Plex Sans'";
 const small = "12px 'IBM Plex Sans'";
@@ -44,9 +44,11 @@ export function textWidth(text: string, font: string): number {
   return width;
 }
 
+const marked: ReadonlySet<Shape> = new Set(["holds", "short", "error", "open", "caution", "hold"]);
+
 const extra = ({ shape, margin }: Look): number => {
   if (margin !== undefined) return gaugeWidth;
-  return shape === "error" || shape === "open" || shape === "caution" || shape === "hold" ? markWidth : 0;
+  return marked.has(shape) ? markWidth : 0;
 };
 
 /** Width that a cell needs to show all of its text in one line, in px. */
