@@ -91,7 +91,7 @@ describe("a verdict", () => {
           if (title.startsWith("One")) {
             await page.click(".files button");
             await page.locator("dialog").getByRole("button", { name: title }).click();
-            await expect.poll(() => page.textContent(".job")).toContain(title);
+            await expect.poll(() => page.textContent(".job")).toContain("three layouts");
             await expect.poll(() => page.locator("dialog[open]").count()).toBe(0);
           }
           const names = await page.$$eval(".pages button[data-page]", (buttons) =>
