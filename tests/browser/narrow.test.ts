@@ -66,6 +66,12 @@ describe("a window of 820 × 1180", () => {
     const cell = page.locator("#cells .ht_clone_inline_start td.current");
     expect(await cell.getAttribute("title")).toBe(basis);
     expect((await cell.textContent())?.trim()).toBe(basis);
+    // Three dots stand for the words, which are there for those who have the cell read out.
+    const look = (element: Element) => [
+      getComputedStyle(element).fontSize,
+      getComputedStyle(element, "::before").content,
+    ];
+    expect(await cell.locator(".words").evaluate(look)).toEqual(["0px", '"…"']);
     await page.keyboard.press("ArrowLeft");
     await expect.poll(() => page.textContent(".cell-line .where b")).toBe(`C${row}`);
   });
@@ -76,7 +82,7 @@ describe("a window of 820 × 1180", () => {
     await expect.poll(() => basisWidth(page)).toBeLessThan(40);
     await page.setViewportSize(wide);
     await expect.poll(() => basisWidth(page)).toBeGreaterThan(65);
-    expect(await page.locator("#cells td.sign").count()).toBe(0);
+    expect(await page.locator("#cells th.sign").count()).toBe(0);
   });
 });
 

@@ -1,4 +1,4 @@
-import { columnsOf, type Page } from "../../notebook/model";
+import { columnsOf, lead, type Page } from "../../notebook/model";
 import { hasHeader } from "../../notebook/own/function-page";
 import { rowKind } from "../../notebook/rows";
 import { isInside } from "../block";
@@ -78,6 +78,7 @@ export class LayOut {
     this.digits.forget();
     const own = this.ownWidths.get(this.page.id);
     this.widths = columnWidths(this.page, this.lookAt, this.room).map((width, column) => own?.get(column) ?? width);
+    this.host.classList.toggle("basis-sign", this.isSign(lead.basis));
     this.heights = Array.from({ length: this.size.rows }, (_, row) =>
       rowHeight(this.page, this.line(row), this.lookAt, this.widths),
     );
@@ -128,8 +129,7 @@ export class LayOut {
 
   private placeClasses(row: number, column: number): string {
     const isLow = this.height(row) <= usualHeight;
-    const isCut = this.isCut(this.line(row), column);
-    return (isCut ? " cut" : "") + (isLow ? " low" : "") + (this.isSign(column) ? " sign" : "");
+    return (this.isCut(this.line(row), column) ? " cut" : "") + (isLow ? " low" : "");
   }
 
   readonly isSign = (column: number): boolean => isSign(this.page, column, this.width(column));
