@@ -121,7 +121,7 @@ function drawHole(input: HoleSquareInput, hole: { long: number; edge: number; ar
       line(at(0, -half * 1.15), at(0, half * 1.15), centre),
       dimensionLine(ends[0], ends[1]),
       dimensionLine(ends[2], ends[3]),
-      text({ x: at(0, 0).x, y: 12 }, "up", { anchor: "middle", fill: soft }),
+      text({ x: at(0, 0).x, y: 12 }, say`up`, { anchor: "middle", fill: soft }),
       text({ x: 4, y: 12 }, say`aft`, { fill: soft }),
       text({ x: column - 16, y: 12 }, say`forward`, { anchor: "end", fill: soft }),
       notes(list, { x: column, top: 16, bottom: lowest, width }),

@@ -87,7 +87,7 @@ function drawLevers({ push, centre: acts, pivot, thruster, needed, offered }: Le
       arrow({ x: x(acts), y: axis - half }, size(push), 1, "currentColor"),
       arrow({ x: x(thruster), y: axis + half * 0.55 }, size(needed), -1, enough ? holds : short),
       text({ x: x(acts) - 7, y: axis - half - size(push) + 10 }, say`push ${withUnit(push, "N")}`, { anchor: "end" }),
-      text({ x: x(pivot) + 8, y: axis - 7 }, "held", { fill: soft }),
+      text({ x: x(pivot) + 8, y: axis - 7 }, say`held`, { fill: soft }),
       text({ x: x(thruster) - 7, y: axis + half + size(needed) - 8 }, say`needed ${withUnit(needed, "N")}`, {
         anchor: "end",
         rim: true,

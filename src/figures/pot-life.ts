@@ -68,7 +68,7 @@ function drawLife({ stated, today, temperature, share, rate, portion, portions }
     ];
   });
   const isCapped = share * today * rate > portion * (1 + 1e-9);
-  const used = say`${shown(share * 100)} % counted on: ${withUnit(share * today, "min", 1)} at ${shown(rate, 3)} kg/min${isCapped ? say`; the largest pot is` : " make"} ${withUnit(portion, "kg", 3)}`;
+  const used = say`${shown(share * 100)} % counted on: ${withUnit(share * today, "min", 1)} at ${shown(rate, 3)} kg/min${isCapped ? say`; the largest pot is` : say` make`} ${withUnit(portion, "kg", 3)}`;
   const axis = top + 2 * (rowHeight + 8) + 4;
   const foot = axis + 44;
   const count = say`${shown(portions)} ${portions === 1 ? say`portion` : say`portions`}; the rule holds between 10 and 35 °C`;

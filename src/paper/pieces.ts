@@ -46,9 +46,9 @@ export const hold = (line: Line): string =>
     box(
       "div",
       { class: "fields" },
-      field("measured", "wide"),
+      field(say`measured`, "wide"),
       field(say`holds: yes / no`),
-      field("signed"),
+      field(say`signed`),
       field(say`date, time`),
     ),
   );
@@ -105,8 +105,8 @@ export const signatures = (who: readonly string[]): string =>
         "div",
         { class: "fields" },
         field(say`${one}: name`, "wide tall"),
-        field("date", "tall"),
-        field("signature", "wide tall"),
+        field(say`date`, "tall"),
+        field(say`signature`, "wide tall"),
       ),
     ),
   );

@@ -1,3 +1,4 @@
+import { sayAround } from "../words/say";
 import type { SheetSize } from "./sheet-size";
 import { styleText } from "./style-text";
 
@@ -12,13 +13,20 @@ export interface Margins {
   readonly foot: string;
 }
 
+/** `page 2 of 6`, counted by whoever prints. */
+const pageOfPages = (): string =>
+  sayAround`page ${{ counts: "page" }} of ${{ counts: "pages" }}`
+    .filter((part) => part !== "")
+    .map((part) => (typeof part === "string" ? styleText(part) : `counter(${part.counts})`))
+    .join(" ");
+
 /** The sheet itself: its size, its margins, and what stands in them with the page's number. */
 export const pageStyle = (size: SheetSize, { left, right, foot }: Margins): string => `@page {
   size: ${size}; margin: 20mm 14mm 18mm 16mm;
   @top-left { content: ${styleText(left)}; ${small}; text-align: left; width: 50%; vertical-align: bottom; padding-bottom: 3mm }
   @top-right { content: ${styleText(right)}; ${small}; text-align: right; width: 50%; vertical-align: bottom; padding-bottom: 3mm }
   @bottom-left { content: ${styleText(foot)}; ${small}; text-align: left; width: 82%; vertical-align: top; padding-top: 3mm }
-  @bottom-right { content: "page " counter(page) " of " counter(pages); ${small}; text-align: right; width: 18%; vertical-align: top; padding-top: 3mm }
+  @bottom-right { content: ${pageOfPages()}; ${small}; text-align: right; width: 18%; vertical-align: top; padding-top: 3mm }
 }`;
 
 /** Black on white, for pens and printers; the same on a screen that shows the file. */

@@ -67,7 +67,12 @@ export function wishesOf(
   const tick = (what: "cell" | "row") =>
     inBackground(import("./audit/ticks").then(({ tickSelected }) => tickSelected(desk, what)));
   const unfold = (name = calledHere(desk)[0]) =>
-    inBackground(import("./edits/unfold-call").then(({ unfoldSelected }) => unfoldSelected(desk, name)));
+    inBackground(
+      import("./edits/unfold-call").then(({ unfoldSelected }) => {
+        // The button that asked for it goes with the call.
+        if (unfoldSelected(desk, name)) toCells();
+      }),
+    );
   const { save: saveNotebook, load: loadDisk } = saving(desk);
   const notebooks = () =>
     inBackground(

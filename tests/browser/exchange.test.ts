@@ -212,6 +212,29 @@ describe("the first row of a table", () => {
   });
 });
 
+describe("a file that would break formulas", () => {
+  it("says so before it is taken: formulas as texts, and rows that move", async () => {
+    const { page } = desk;
+    await turnTo(page, "Supply");
+    await openExport(page);
+    await choose(page, "Holds", "what was typed, formulas included");
+    await choose(page, "Between cells", "comma");
+    await choose(page, "Decimal sign", "point");
+    const { name, text } = await handedOut(page, "Save the file");
+    await gone(page);
+    const [head = "", ...rest] = text.split("\n");
+    await openImport(page, name, [head, "Another,another,m,,1,2,3", ...rest].join("\n"));
+    const warnings = () => page.locator("dialog p.open").allTextContents();
+    await expect.poll(warnings).toHaveLength(2);
+    expect((await warnings())[0]).toMatch(/\d+ formulas would come as text and calculate nothing/);
+    expect((await warnings())[1]).toContain("V_nominal and what follows would move from row 3 to row 4");
+    await page.locator("dialog input[type=checkbox]").check();
+    await expect.poll(warnings).toHaveLength(1);
+    await page.keyboard.press("Escape");
+    await gone(page);
+  });
+});
+
 describe("a page that defines functions", () => {
   it("goes out and comes in: a changed row changes the function, a mistake is said and undone", async () => {
     const { page } = desk;

@@ -33,6 +33,8 @@ it("unfolds a function by keyboard, from the menu and beside its working, and on
   await select(page, "Tunnel", cover.cell);
   await page.getByRole("button", { name: "Unfold into rows" }).click();
   await heard(page, /TUNNEL\.COVER is unfolded/);
+  // The button has gone with the call, and the keyboard is with what came of it.
+  await expect.poll(() => page.evaluate(() => document.activeElement?.closest("#cells") !== null)).toBe(true);
 
   // A function that reads a table says why it stays as it is.
   const drop = cellAt("Supply", "drop", "Cruiser");

@@ -9,6 +9,7 @@ const allowed: readonly (readonly [file: RegExp, text: RegExp, why: string])[] =
     /^Nothing is said of/,
     "stands in a definition, which is said where it is shown",
   ],
+  [/^figures\/pot-life\.ts$/, /^min$/, "a unit"],
   [/^view\/shell\.ts$/, /^Athwart$/, "the name of the program"],
 ];
 

@@ -78,9 +78,15 @@ function bareOf(node: Node): string[] {
       const [first, second] = node.arguments as Node[];
       // `say("error", …)` inside the audit gives a level, not a sentence.
       if (speaks.has(name)) return bareIn([first]).filter((text) => /\s/.test(text));
+      // A box on a sheet of paper and its words, a text in a drawing.
+      if (name === "field") return bareIn([first]);
+      if (name === "text") return bareIn([second]);
       const isShown = name === "setAttribute" && /^(aria-label|title|placeholder|alt)$/.test(plain(first) ?? "");
       return isShown ? bareIn([second]) : [];
     }
+    // What a note in a drawing or a template says.
+    case "Property":
+      return nameOf(node.key) === "says" ? bareIn([node.value as Node]) : [];
     case "AssignmentExpression": {
       const left = node.left as Node;
       return left.type === "MemberExpression" && shownProperties.has(String(nameOf(left.property)))

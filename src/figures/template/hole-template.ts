@@ -51,7 +51,7 @@ export function holeTemplate(input: HoleSquareInput, side: Side): Template {
     ...angles.map((angle): TemplateLine => ({ purpose: "note", points: [at(angle, 0), at(angle, tick)] })),
   ];
   const texts: TemplateText[] = [
-    { at: { x: 2, y: up - 6 }, says: "up", size: 5 },
+    { at: { x: 2, y: up - 6 }, says: say`up`, size: 5 },
     { at: { x: across - 2, y: 2.5 }, says: say`forward`, size: 5, anchor: "end" },
     { at: { x: 3, y: 18 }, says: say`${side}, seen from outside`, size: 4.5 },
     { at: { x: 3, y: 11 }, says: say`cross: tunnel axis`, size: 4.5 },

@@ -23,7 +23,7 @@ const degrees = 180 / Math.PI;
 
 /** What can be read from a hull surface. Lengths in mm, angles in degrees, areas in mm2, volumes in mm3. */
 export const readings = {
-  breadth: { says: "half-breadth", read: (at, { station, height }) => at(station, height).breadth },
+  breadth: { says: say`half-breadth`, read: (at, { station, height }) => at(station, height).breadth },
   entrance: {
     says: say`angle of the waterline against the centreline, closing forward`,
     read: (at, { station, height }) => -Math.atan(at(station, height).along) * degrees,

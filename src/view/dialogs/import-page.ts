@@ -135,7 +135,7 @@ class Import {
             )
           : nothing
       }
-      ${taken.length > 0 && !this.asNew ? importChange(taken, desk.page.rows, desk.page.name) : nothing}
+      ${taken.length > 0 && !this.asNew ? importChange(taken, desk.page) : nothing}
       ${importPreview(taken, this.asNew ? undefined : desk.page.rows)}
       <div class="choices">
         <button type="button" class="main" ?disabled=${waits} @click=${() => this.take(handle)}>${say`Take the table`}</button>

@@ -1,8 +1,10 @@
 import { html, nothing, type TemplateResult } from "lit/html.js";
 import { contentOf } from "../../engine/content";
-import type { Row } from "../../notebook/model";
+import { isOptionPage, type Page, type Row } from "../../notebook/model";
 import { type TableChange, tableChange } from "../../notebook/table-change";
+import { tableRisk } from "../../notebook/table-risk";
 import { counted, say } from "../../words/say";
+import { openMark } from "../marks";
 
 const most = { rows: 14, columns: 40, letters: 200 };
 
@@ -55,6 +57,24 @@ export function importPreview(
   </div>`;
 }
 
+/** What would break without a word: formulas as texts, and rows that formulas would no longer find. */
+function riskSentences(rows: readonly Row[], page: Page): readonly string[] {
+  const { texts, moved } = tableRisk(page.rows, rows, isOptionPage(page));
+  return [
+    ...(texts > 0
+      ? [
+          say`${counted(texts, "formula")} would come as text and calculate nothing; tick above to take them as formulas.`,
+        ]
+      : []),
+    ...(moved
+      ? [
+          say`${moved.key} and what follows would move from row ${moved.from} to row ${moved.to}: formulas on other pages, and those of the file unless another program moved them, would read other rows. Put new rows at the end of the file, or add them on the page.`,
+        ]
+      : []),
+  ];
+}
+
 /** What would change, beside the preview. */
-export const importChange = (rows: readonly Row[], before: readonly Row[], page: string): TemplateResult =>
-  html`<p class="soft">${say`${changeSentence(tableChange(before, rows), page)} Cells that would differ are underlined.`}</p>`;
+export const importChange = (rows: readonly Row[], page: Page): TemplateResult =>
+  html`<p class="soft">${say`${changeSentence(tableChange(page.rows, rows), page.name)} Cells that would differ are underlined.`}</p>
+    ${riskSentences(rows, page).map((sentence) => html`<p class="open">${openMark} ${sentence}</p>`)}`;

@@ -74,6 +74,13 @@ function optionLook(live: LiveNotebook, page: Page, row: number, column: number,
 /** Columns of a free sheet below which long words have the room to run over several lines. */
 const fewColumns = 4;
 
+/** What a line of proofs says, or the line that counts them: `272 of 272 agree`. */
+function verdictOf(words: string): "holds" | "short" | undefined {
+  const [, agree, of] = /^(\d+) of (\d+) agree$/.exec(words) ?? [];
+  if (words === "agrees" || (agree !== undefined && agree === of)) return "holds";
+  return words === "differs" || agree !== undefined ? "short" : undefined;
+}
+
 function freeLook(live: LiveNotebook, page: Page, row: number, column: number): Look {
   const text = textAt(page, row, column);
   const at = { page: page.id, row, column };
@@ -82,8 +89,8 @@ function freeLook(live: LiveNotebook, page: Page, row: number, column: number): 
   if (value.kind === "number") return { shape: "number", text: valueText(value), isRight: true };
   if (value.kind === "blank") return blank;
   const words = valueText(value);
-  if (isFormula(text) && words === "agrees") return { shape: "holds", text: words };
-  if (isFormula(text) && words === "differs") return { shape: "short", text: words };
+  const verdict = isFormula(text) ? verdictOf(words) : undefined;
+  if (verdict) return { shape: verdict, text: words };
   const kind = freeRowKind(page, row);
   const isOverNumbers = kind === "title" && contentOf(textAt(page, row + 1, column)).kind === "number";
   if (kind === "title") return { shape: "title", text: words, isRight: isOverNumbers };

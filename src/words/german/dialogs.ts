@@ -88,6 +88,10 @@ export const dialogs: Catalogue = {
   "{0} reads so already.": "{0} steht schon so da.",
   "On {0} {1} would read otherwise{2}{3}.": "Auf {0}: {1} anders als jetzt{2}{3}.",
   "cell / cells": { one: "{0} Zelle", other: "{0} Zellen" },
+  "{0} would come as text and calculate nothing; tick above to take them as formulas.":
+    "{0} kämen als Text und rechneten nichts; oben anhaken, damit sie Formeln bleiben.",
+  "{0} and what follows would move from row {1} to row {2}: formulas on other pages, and those of the file unless another program moved them, would read other rows. Put new rows at the end of the file, or add them on the page.":
+    "{0} und alles danach käme von Zeile {1} in Zeile {2}: Formeln auf anderen Seiten, und die der Datei, wenn kein anderes Programm sie mitgenommen hat, läsen andere Zeilen. Neue Zeilen ans Ende der Datei setzen oder auf der Seite anfügen.",
   "The table as it will be taken": "Die Tabelle, wie sie übernommen wird",
   "and {0}": "und {0}",
   "more row / more rows": { one: "{0} weitere Zeile", other: "{0} weitere Zeilen" },

@@ -55,7 +55,7 @@ export const figures: Catalogue = {
   "running {0}": "Betrieb {0}",
   "conductor carries {0}": "Leiter trägt {0}",
   "fuse {0}": "Sicherung {0}",
-  "most {0}, {1} % of that": "höchstens {0}, {1} % davon",
+  "most {0}, {1} % of that": "höchstens {0} ({1} %)",
   "Running current {0}, conductor carries {1}, most fuse {2}, {3} % of that, fuse {4}.":
     "Betriebsstrom {0}, Leiter trägt {1}, größte Sicherung {2}, {3} % davon, Sicherung {4}.",
   "bar: from the running current to the most allowed": "Balken: vom Betriebsstrom bis zum Höchstwert",
@@ -311,7 +311,7 @@ export const figures: Catalogue = {
   "Hole outline, {0}": "Lochumriss, {0}",
   "{0} by {1}, edge {2}": "{0} mal {1}, Rand {2}",
   'Lay flat on the skin on the {0} side with the cross on the tunnel\'s axis and the arm "up" upright along the skin.':
-    "Flach auf die Haut legen, auf der Seite {0}, mit dem Kreuz auf der Tunnelachse und dem Arm „up“ aufrecht längs der Haut.",
+    "Flach auf die Haut legen, auf der Seite {0}, mit dem Kreuz auf der Tunnelachse und dem Arm „oben“ aufrecht längs der Haut.",
   "Ellipse {0} mm by {1} mm, edge {2}, for a flat side with entrance {3}° and flare {4}°.":
     "Ellipse {0} mm mal {1} mm, Rand {2}, für eine ebene Bordwand mit Einlaufwinkel {3}° und Ausfall {4}°.",
   "check bar: 100 mm": "Prüfmaßstab: 100 mm",
@@ -341,6 +341,10 @@ export const figures: Catalogue = {
   "ground outline": "Schleiffläche",
   "joint plies": "Lagen der Verbindung",
   "voltage budget": "Spannungsbilanz",
+  up: "oben",
+  held: "gehalten",
+  " make": " ergeben",
+  "half-breadth": "halbe Breite",
   "conductor warmth": "Leitertemperatur",
   "fuse window": "Sicherungsfenster",
   "cost spread": "Kostenstreuung",
