@@ -1,5 +1,7 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
+import { join, resolve } from "node:path";
 import { describe, expect, it } from "vitest";
+import type { Catalogue } from "../../src/words/catalogue";
 import { german } from "../../src/words/german";
 import { definitionTexts } from "./definitions";
 import { saidTexts } from "./texts";
@@ -12,6 +14,19 @@ describe("the German catalogue", () => {
   it("has every text that the source says", () => {
     const missing = texts.filter(({ key }) => !Object.hasOwn(german, key)).map(({ key, file }) => `${file}: ${key}`);
     expect(missing).toEqual([]);
+  });
+
+  it("says a text alike wherever it stands in the catalogue", async () => {
+    const folder = resolve(import.meta.dirname, "../../src/words/german");
+    const files = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((name) => name.endsWith(".ts"));
+    const areas = await Promise.all(
+      files.map((name): Promise<Readonly<Record<string, Catalogue>>> => import(join(folder, name))),
+    );
+    const entries = areas.flatMap((area) => Object.values(area)).flatMap((area) => Object.entries(area));
+    expect(entries.length).toBeGreaterThan(1000);
+    // One entry of two would take the other's place without a word.
+    const lost = entries.filter(([key, own]) => JSON.stringify(own) !== JSON.stringify(german[key]));
+    expect(lost).toEqual([]);
   });
 
   it("has every text of the named functions and their tables, with the same names to put in", () => {

@@ -341,7 +341,6 @@ export const figures: Catalogue = {
   "ground outline": "Schleiffläche",
   "joint plies": "Lagen der Verbindung",
   "voltage budget": "Spannungsbilanz",
-  up: "oben",
   held: "gehalten",
   " make": " ergeben",
   "half-breadth": "halbe Breite",

@@ -33,7 +33,7 @@ export const symbols: Catalogue = {
   roughest: "rauheste",
   rough: "rau",
   smooth: "glatt",
-  up: "auf",
+  up: "oben",
   "g per kg": "g je kg",
   ounce: "Unze",
   simple: "einfach",
