@@ -97,7 +97,13 @@ export default defineConfig(({ mode, command }) => ({
     projects: [
       {
         extends: true,
-        test: { name: "unit", include: ["tests/**/*.test.ts"], exclude: ["tests/browser/**"] },
+        test: {
+          name: "unit",
+          include: ["tests/**/*.test.ts"],
+          exclude: ["tests/browser/**"],
+          // How long a test takes on a slow machine is no result of it; one that hangs is.
+          testTimeout: 30_000,
+        },
       },
       {
         extends: true,

@@ -54,6 +54,7 @@ describe("which arguments of a choice count now", () => {
     const args = formula.split(",").length;
     let idle = 0;
     let told = 0;
+    const changed: object[] = [];
     for (const first of texts) {
       for (const second of texts) {
         type(live, 1, first);
@@ -64,16 +65,11 @@ describe("which arguments of a choice count now", () => {
           const typed = live.text(cellOf(live, row));
           for (const text of texts) {
             type(live, row, text);
-            if (shown(live) !== before) told++;
+            const value = shown(live);
+            if (value !== before) told++;
             if (counts) continue;
             idle++;
-            expect({ first, second, row, text, value: shown(live) }).toEqual({
-              first,
-              second,
-              row,
-              text,
-              value: before,
-            });
+            if (value !== before) changed.push({ first, second, row, text, value, before });
           }
           type(live, row, typed);
         });
@@ -81,6 +77,7 @@ describe("which arguments of a choice count now", () => {
     }
     expect(told).toBeGreaterThan(args);
     // Nothing in AND and OR is passed over: an error behind the answer is the answer.
+    expect(changed).toEqual([]);
     expect(idle > 0).toBe(!/^=(AND|OR)/.test(formula));
     live.close();
   });
