@@ -59,9 +59,9 @@ export function release(notebook: Notebook, file: string, isReleased: boolean): 
 export function taskHandedOut(course: Course, number: string, titles: ReadonlyMap<string | undefined, string>): Task {
   const title = titles.get(number) ?? "";
   const there = course.tasks.find((task) => String(task.number) === number.trim());
-  const isOthers = there !== undefined && [...titles.values()].some((one) => isCalled(there, one));
+  const isGone = there === undefined || [...titles.values()].some((one) => isCalled(there, one));
   const isKnown = course.tasks.some((task) => isCalled(task, title));
-  return taskBy(course, title !== "" && (isKnown || isOthers) ? title : number);
+  return taskBy(course, title !== "" && (isKnown || isGone) ? title : number);
 }
 
 const isCalled = ({ title }: Task, wanted: string): boolean => title.toLowerCase() === wanted.trim().toLowerCase();
