@@ -51,7 +51,7 @@ export function release(notebook: Notebook, file: string, isReleased: boolean): 
 
 /**
  * A task of a file that was handed out: by its title, since the number is another one when tasks were moved or removed;
- * by its number where the title is another one now.
+ * by its number where the title is another one now. What is in the course under neither is asked for by its title.
  *
  * @param titles of all tasks in the file, by number.
  * @throws Refusal when neither is left in the course.

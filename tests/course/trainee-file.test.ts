@@ -186,7 +186,7 @@ describe("a file that comes back", { timeout: 60_000 }, () => {
   it.each([
     ["a,b\n1,2\n", "T07.csv, row 1: a trainee's file begins with Task,Part,Name,Unit,Text,Value."],
     [empty.replace(",trainee,,,,T07\n", ""), 'T07.csv: the row "trainee" is missing or has no value'],
-    [empty.replace(/^12,/gm, "13,").replace(taskAt("12").title, "Another course's"), 'There is no task "13"'],
+    [empty.replace(/^12,/gm, "13,").replace(taskAt("12").title, "Another task"), 'There is no task "Another task"'],
   ])("of another shape is refused", (file, sentence) => {
     expect(() => markTraineeFile(worked, "T07.csv", bytes(file))).toThrow(sentence);
   });
