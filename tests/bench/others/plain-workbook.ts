@@ -14,8 +14,9 @@ import {
 import { shippedFunction } from "../../../src/notebook/named-function";
 import { columnName, pagePrefix } from "../../../src/notebook/references";
 import { Refusal } from "../../../src/notebook/refusal";
+import { namedIn } from "../../../src/notebook/row-calls";
 import { rowEntry } from "../../../src/notebook/row-entry";
-import { namedIn, unfoldCall } from "../../../src/notebook/unfold";
+import { unfoldCall } from "../../../src/notebook/unfold";
 import { valueText } from "../../../src/study/options/print";
 
 /** The worked notebook as any spreadsheet engine reads it: plain formulas alone. */
