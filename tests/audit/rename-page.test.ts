@@ -7,12 +7,11 @@ import { isFormula } from "../../src/engine/content";
 import { setCells } from "../../src/notebook/edit-cells";
 import { renamePage } from "../../src/notebook/edit-pages";
 import { LiveNotebook } from "../../src/notebook/live";
-import { firstOption, isOptionPage, type Notebook, pageByName } from "../../src/notebook/model";
-import { at, sample } from "../notebook/sample";
+import { firstOption, isOptionPage, type Notebook } from "../../src/notebook/model";
+import { at, idOf, sample } from "../notebook/sample";
 import { worked, workedFolders } from "../notebook/worked";
 
 const day = "2026-11-25";
-const idOf = (notebook: Notebook, name: string) => pageByName(notebook, name)?.id ?? "";
 
 function audited(notebook: Notebook) {
   const live = new LiveNotebook(notebook);

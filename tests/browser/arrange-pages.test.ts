@@ -2,6 +2,7 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { findings } from "./accessibility";
 import { heard, said, textOf, Workplace } from "./desk";
+import { focused, until } from "./walk-by-keys";
 import { cellAt, worked } from "./worked";
 
 let place: Workplace;
@@ -12,18 +13,6 @@ afterAll(() => place.close());
 
 const names = (page: Page): Promise<string[]> =>
   page.$$eval(".pages button[data-page]", (buttons) => buttons.map((one) => (one as HTMLElement).dataset.page ?? ""));
-
-const focused = (page: Page): Promise<string> =>
-  page.evaluate(() => {
-    const element = document.activeElement as HTMLElement | null;
-    return element?.dataset.page ?? element?.getAttribute("aria-label") ?? element?.textContent?.trim() ?? "";
-  });
-
-/** Presses a key until something is reached. */
-async function until(page: Page, key: string, reached: RegExp): Promise<void> {
-  for (let i = 0; i < 40 && !reached.test(await focused(page)); i++) await page.keyboard.press(key);
-  expect(await focused(page)).toMatch(reached);
-}
 
 const shipped = worked.pages.map(({ name }) => name);
 

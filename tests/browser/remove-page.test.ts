@@ -1,7 +1,7 @@
-import type { Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { findings } from "./accessibility";
 import { heard, textOf, Workplace } from "./desk";
+import { focused, until } from "./walk-by-keys";
 import { cellAt, worked } from "./worked";
 
 let place: Workplace;
@@ -9,18 +9,6 @@ beforeAll(async () => {
   place = await Workplace.open();
 });
 afterAll(() => place.close());
-
-const focused = (page: Page): Promise<string> =>
-  page.evaluate(() => {
-    const element = document.activeElement as HTMLElement | null;
-    return element?.dataset.page ?? element?.getAttribute("aria-label") ?? element?.textContent?.trim() ?? "";
-  });
-
-/** Presses a key until something is reached. */
-async function until(page: Page, key: string, reached: RegExp): Promise<void> {
-  for (let i = 0; i < 40 && !reached.test(await focused(page)); i++) await page.keyboard.press(key);
-  expect(await focused(page)).toMatch(reached);
-}
 
 it("goes by keyboard after a question that says what reads it, and comes back with undo", {
   timeout: 90_000,

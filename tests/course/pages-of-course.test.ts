@@ -5,12 +5,12 @@ import { markTraineeFile, printTraineeFile } from "../../src/course/trainee-file
 import { movePage, removePage, renamePage } from "../../src/notebook/edit-pages";
 import { writeNotebook } from "../../src/notebook/files";
 import { LiveNotebook } from "../../src/notebook/live";
-import { type Notebook, pageByName } from "../../src/notebook/model";
+import type { Notebook } from "../../src/notebook/model";
+import { idOf } from "../notebook/sample";
 import { readWorked } from "../sheets/worked";
 
 const start = readWorked("course");
 const before = readCourse(start);
-const idOf = (notebook: Notebook, name: string) => pageByName(notebook, name)?.id ?? "";
 const titles = (notebook: Notebook): readonly string[] => readCourse(notebook).tasks.map(({ title }) => title);
 const [first = "", second = ""] = titles(start);
 const last = titles(start).at(-1) ?? "";

@@ -5,9 +5,7 @@ import { LiveNotebook } from "../../src/notebook/live";
 import { type Notebook, pageByName } from "../../src/notebook/model";
 import { beginFunction } from "../../src/notebook/own/add-function";
 import { lossWithPage } from "../../src/notebook/readers-of-page";
-import { at, sample } from "./sample";
-
-const idOf = (notebook: Notebook, name: string) => pageByName(notebook, name)?.id ?? "";
+import { at, idOf, sample } from "./sample";
 
 /** The sample with a tick, an accepted finding and a note on Supply, and a tick on another page. */
 function noted(): Notebook {

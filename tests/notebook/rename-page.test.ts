@@ -6,10 +6,9 @@ import { readNotebook, writeNotebook } from "../../src/notebook/files";
 import { LiveNotebook } from "../../src/notebook/live";
 import { type Notebook, pageByName } from "../../src/notebook/model";
 import { beginFunction } from "../../src/notebook/own/add-function";
-import { at, sample } from "./sample";
+import { at, idOf, sample } from "./sample";
 import { formulaCells, worked, workedFolders } from "./worked";
 
-const idOf = (notebook: Notebook, name: string) => pageByName(notebook, name)?.id ?? "";
 const rename = (from: string, to: string) => (notebook: Notebook) => renamePage(notebook, idOf(notebook, from), to);
 const text = (notebook: Notebook, page: string, cell: string): string => {
   const { row, column } = at(notebook, page, cell);

@@ -60,3 +60,6 @@ export function at(notebook: Notebook, name: string, cell: string): Position {
   const [, letter = "A", row = "1"] = /^([A-Z])(\d+)$/.exec(cell) ?? [];
   return { page: page(notebook, name).id, row: Number(row) - 1, column: letter.charCodeAt(0) - 65 };
 }
+
+/** The id of the page with a name. */
+export const idOf = (notebook: Notebook, name: string): string => pageByName(notebook, name)?.id ?? "";

@@ -5,28 +5,25 @@ import { registerEditor } from "handsontable/editors";
 import { Autofill, ManualColumnResize, registerPlugin } from "handsontable/plugins";
 import type { Change } from "../../notebook/live";
 import { say } from "../../words/say";
-import { inBackground } from "../background";
-import { type Block, type Cell, cellName, edges, one } from "../block";
+import { type Block, type Cell, edges } from "../block";
 import type { Desk } from "../desk";
 import { typedText } from "../edits/as-typed";
-import { clearBlock } from "../edits/clear-block";
 import type { Clipboard } from "../edits/clipboard";
 import { fillBlock } from "../edits/fill-block";
-import { closedCell, typeInto } from "../edits/type-into";
+import { closedCell } from "../edits/type-into";
 import type { KnownFunction } from "../typing/known-function";
+import { CellKeys } from "./cell-keys";
 import { ChangePainter, changedColumns } from "./change-painter";
 import { listenToClipboard } from "./clipboard-events";
 import { drawHeader, drawRowHead } from "./draw-header";
+import { fixedSettings } from "./fixed-settings";
 import { formulaEditor } from "./formula-editor";
 import { LayOut, rowNumbers } from "./lay-out";
-import { leaveCells } from "./leave-cells";
 import { MousePointing } from "./mouse-pointing";
-import { paperTheme } from "./paper-theme";
+import { takeTyped } from "./take-typed";
 
 registerPlugin(Autofill);
 registerPlugin(ManualColumnResize);
-
-const licence = import.meta.env.VITE_GRID_LICENCE || "non-commercial-and-evaluation";
 
 /** The grid never holds a value: every cell is asked for when it is drawn. */
 const nothing = ({ rows, columns }: { readonly rows: number; readonly columns: number }): null[][] =>
@@ -43,29 +40,31 @@ export class Grid {
   private readonly hot: Handsontable;
   private readonly layOut: LayOut;
   private readonly changes: ChangePainter;
+  private readonly keys: CellKeys;
   /** Selections that are made here and not by the person. */
   private isShowing = false;
   /** Width in px for which the columns were laid out. */
   private fittedWidth = 0;
   /** The height in px that they had. */
   private fittedHeight = 0;
-  /** Escape was the last key: Tab leaves the cells. */
-  private isLeaving = false;
   /** The page was turned while something else stood in the cells' place. */
   private isStale = false;
 
   constructor(
     private readonly host: HTMLElement,
     private readonly desk: Desk,
-    private readonly clipboard: Clipboard,
+    clipboard: Clipboard,
     functions: () => readonly KnownFunction[],
     openMenu: (x: number, y: number) => void,
   ) {
     registerEditor(
       "formula",
-      formulaEditor(desk, functions, (row, column, text) => this.take([[row, column, undefined, text]])),
+      formulaEditor(desk, functions, (row, column, text) =>
+        takeTyped(desk, this.layOut, [[row, column, undefined, text]]),
+      ),
     );
     this.layOut = new LayOut(desk, clipboard, host);
+    this.keys = new CellKeys(host, desk, clipboard);
     this.fittedWidth = host.clientWidth;
     this.isStale = !host.isConnected;
     this.hot = new Handsontable(host, this.settings());
@@ -132,28 +131,13 @@ export class Grid {
     const { layOut, desk } = this;
     const pointing = new MousePointing(desk, layOut);
     return {
+      ...fixedSettings,
       ...layOut.frozen,
       data: nothing(layOut.size),
-      licenseKey: licence,
-      theme: paperTheme,
-      width: "100%",
-      height: "100%",
-      colHeaders: true,
       rowHeaders: (row: number) => String(layOut.line(row) + 1),
       rowHeaderWidth: rowNumbers,
       colWidths: (column: number) => layOut.width(column),
       rowHeights: (row: number) => layOut.height(row),
-      manualColumnResize: true,
-      fillHandle: { autoInsertRow: false },
-      selectionMode: "range",
-      outsideClickDeselects: false,
-      autoColumnSize: false,
-      autoRowSize: false,
-      imeFastEdit: true,
-      autoWrapRow: true,
-      wordWrap: false,
-      editor: "formula",
-      sanitizer: () => "",
       renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) => layOut.draw(td, row, column),
       cells: (row: number, column: number) => ({ readOnly: this.closed(row, column) !== undefined }),
       modifySourceData: (row, column, holder, mode) => {
@@ -163,13 +147,13 @@ export class Grid {
         }
       },
       beforeChange: (changes) => {
-        this.take(changes.filter((change) => change !== null));
+        takeTyped(
+          desk,
+          layOut,
+          changes.filter((change) => change !== null),
+        );
         return false;
       },
-      beforeCreateRow: () => false,
-      beforeCreateCol: () => false,
-      beforeRemoveRow: () => false,
-      beforeRemoveCol: () => false,
       beforeAutofill: (_data, source, target) => {
         fillBlock(desk, this.block(source.from, source.to), this.block(target.from, target.to));
         return false as never;
@@ -183,7 +167,7 @@ export class Grid {
       beforeOnCellMouseDown: (event, { row, col }) => pointing.pressed(event, row ?? -1, col ?? -1),
       beforeOnCellMouseOver: (event, { row, col }) => pointing.dragged(event, row ?? -1, col ?? -1),
       // An answer of false keeps the key from the library; its types do not say so.
-      beforeKeyDown: (event) => this.key(event) as never,
+      beforeKeyDown: (event) => (this.isEditing ? undefined : this.keys.press(this.hot, event)) as never,
       // The library takes the keyboard along with every selection; it stays where the person has it.
       modifyFocusedElement: (_row, _column, cell) =>
         this.isShowing && !this.hot.isListening() ? (document.activeElement as HTMLElement) : cell,
@@ -301,57 +285,10 @@ export class Grid {
     this.quietly(() => this.hot.selectCell(...wanted, true, false));
   }
 
-  private take(changes: readonly unknown[][]): void {
-    const typed = changes.map(([row, column, , text]) => ({
-      row: this.layOut.line(Number(row)),
-      column: Number(column),
-      typed: typeof text === "string" ? text : "",
-    }));
-    const [first] = typed;
-    if (!first) return;
-    if (typed.length > 1 && typed.every((cell) => cell.typed === "")) {
-      clearBlock(this.desk);
-      return;
-    }
-    const label = typed.length === 1 ? say`value of ${cellName(first)}` : say`values of ${typed.length} cells`;
-    const block = typed.length === 1 ? one(first) : this.desk.block;
-    const start = performance.now();
-    inBackground(typeInto(this.desk, this.layOut.page, typed, label, block));
-    // Until its cells are drawn; for the bench and for the browser's own tools.
-    performance.clearMeasures("edit");
-    performance.measure("edit", { start });
-  }
-
   private keepWidth(column: number, width: number): void {
     // The library keeps widths by place and would give this one to whatever stands there later.
     this.hot.getPlugin("manualColumnResize").clearManualSize(column);
     this.layOut.setWidth(column, width);
     this.renderMeasured();
-  }
-
-  /** @returns false for a key that is dealt with. */
-  private key(event: KeyboardEvent): false | undefined {
-    if (this.isEditing) return undefined;
-    const isTyping = event.key.length === 1 && !event.ctrlKey && !event.metaKey && !event.altKey;
-    if (isTyping || event.key === "Enter" || event.key === "F2") {
-      const closed = closedCell(this.desk, this.layOut.page, this.desk.block.from);
-      if (closed) this.desk.say(closed, "refused");
-    }
-    const isLeaving = this.isLeaving && event.key === "Tab";
-    if (event.key !== "Shift") this.isLeaving = false;
-    if (isLeaving) {
-      event.preventDefault();
-      event.stopImmediatePropagation();
-      this.hot.unlisten();
-      setTimeout(() => leaveCells(this.host, event.shiftKey));
-    } else if (event.key === "Escape") {
-      // Tab walks from cell to cell; after Escape it leaves them, so that nobody is caught here.
-      this.isLeaving = true;
-      if (this.clipboard.waiting) {
-        this.clipboard.forget();
-        this.hot.render();
-      }
-    }
-    return isLeaving ? false : undefined;
   }
 }
