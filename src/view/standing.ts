@@ -52,7 +52,8 @@ export function standingAfter(live: LiveNotebook, before: Standing | undefined, 
     !before ||
     change.structure ||
     change.cells.length === 0 ||
-    change.cells.some(({ column }) => column < firstOption) ||
+    // A quantity or an option may have another name.
+    change.cells.some(({ row, column }) => row === 0 || column < firstOption) ||
     [...new Set(change.cells.map(({ page }) => page))].some((id) => !before.has(id) && mayHaveChecks(live, id)) ||
     waiting.has(before) ||
     anyMissing(live);

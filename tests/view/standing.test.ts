@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { setCells } from "../../src/notebook/edit-cells";
+import { renameOption } from "../../src/notebook/edit-options";
 import { type Change, LiveNotebook } from "../../src/notebook/live";
 import { firstOption, isOptionPage, optionsOf } from "../../src/notebook/model";
 import { Refusal } from "../../src/notebook/refusal";
@@ -56,6 +57,24 @@ describe("how the options stand after a change", () => {
       { numRuns: 60, seed: 11 },
     );
     expect(turned, "checks that turned").toBeGreaterThan(10);
+    live.close();
+  });
+
+  it("has an option by the name that it was given, with the same checks, and by the old one after undo", () => {
+    const live = new LiveNotebook(worked("sheets/three-hulls"));
+    const first = standingOf(live);
+    let standing: Standing = first;
+    live.subscribe((change) => {
+      standing = standingAfter(live, standing, change);
+    });
+    live.apply("option renamed", (notebook) => renameOption(notebook, "Pilot", "Ferry"));
+    const named = words(first).map(({ page, options }) => ({
+      page,
+      options: options.map((one) => ({ ...one, option: one.option === "Pilot" ? "Ferry" : one.option })),
+    }));
+    expect(words(standing)).toEqual(named);
+    live.undo();
+    expect(words(standing)).toEqual(words(first));
     live.close();
   });
 });
