@@ -74,6 +74,7 @@ export class ChangePainter {
   private paintOne(row: number, column: number): void {
     const td = this.hot.getCell(row, column, true);
     if (!td) return;
-    this.layOut.draw(td, row, column, td.className.match(librarysOwn)?.join(""));
+    this.layOut.paint(td, row, column, td.className.match(librarysOwn)?.join(""));
+    this.layOut.describe(td, row, column);
   }
 }

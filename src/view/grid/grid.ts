@@ -138,7 +138,8 @@ export class Grid {
       rowHeaderWidth: rowNumbers,
       colWidths: (column: number) => layOut.width(column),
       rowHeights: (row: number) => layOut.height(row),
-      renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) => layOut.draw(td, row, column),
+      renderer: (_hot: unknown, td: HTMLTableCellElement, row: number, column: number) => layOut.paint(td, row, column),
+      afterRenderer: (td, row, column) => layOut.describe(td, row, column),
       cells: (row: number, column: number) => ({ readOnly: this.closed(row, column) !== undefined }),
       modifySourceData: (row, column, holder, mode) => {
         if (mode === "get") {

@@ -119,17 +119,17 @@ export class LayOut {
 
   private readonly lookAt = (line: number, column: number): Look => this.look(this.row(line), column);
 
-  /** Draws a cell with all that lies over it; `kept` are classes that stay, each after a space. */
-  draw(td: HTMLTableCellElement, row: number, column: number, kept = ""): void {
-    const look = this.look(row, column);
-    const laid = this.laid(row, column);
-    paintCell(td, look, laid.map(({ kind }) => ` ${kind}`).join("") + this.placeClasses(row, column) + kept);
-    describeCell(td, look, laid);
+  /** Paints a cell with all that lies over it; `kept` are classes that stay, each after a space. */
+  paint(td: HTMLTableCellElement, row: number, column: number, kept = ""): void {
+    const classes = this.laid(row, column).map(({ kind }) => ` ${kind}`);
+    if (this.isCut(this.line(row), column)) classes.push(" cut");
+    if (this.height(row) <= usualHeight) classes.push(" low");
+    paintCell(td, this.look(row, column), classes.join("") + kept);
   }
 
-  private placeClasses(row: number, column: number): string {
-    const isLow = this.height(row) <= usualHeight;
-    return (this.isCut(this.line(row), column) ? " cut" : "") + (isLow ? " low" : "");
+  /** Says what a painted cell means; the library takes that away once more after it has had a cell painted. */
+  describe(td: HTMLTableCellElement, row: number, column: number): void {
+    describeCell(td, this.look(row, column), this.laid(row, column));
   }
 
   readonly isSign = (column: number): boolean => isSign(this.page, column, this.width(column));
